@@ -550,6 +550,18 @@ class NewcomerCasesTest {
     }
 
     @Test
+    void it_is_told_how_a_material_leaves_open_of_what_its_per_cent_is() throws IOException {
+        Path content = changed("cuttings", "title: Acid", "title: Old");
+        Path more = content.resolve("materials/more.yaml");
+        String spirit = "spirit: {name: Spirit, kind: liquid, plain: Alcohol., substance: ethanol, strength: %s, rest: water}\n";
+        Files.writeString(more, spirit.formatted("96 %"));
+        assertThat(LibraryChecker.check(LibraryReader.read(content)).messages().all()).filteredOn(one -> one.code().equals("FORM-011"))
+                .hasSize(1).allSatisfy(one -> assertThat(one.fix()).contains("write 'strength: not known (96 %)'"));
+        Files.writeString(more, spirit.formatted("not known (96 %)"));
+        assertThat(LibraryChecker.check(LibraryReader.read(content)).messages().hasErrors()).isFalse();
+    }
+
+    @Test
     void a_method_after_that_nobody_recorded_is_no_other_method() {
         assertThat(told(CONTENT, "cuttings").page("results.html")).contains("How it was read after is not recorded")
                 .doesNotContain("different methods");

@@ -38,7 +38,7 @@ public enum FormMessages implements CatalogueEntry {
             "'{found}' does not say per cent of what.",
             "In a solution, per cent by volume, by mass and mass by volume are different amounts.",
             "Which one is meant? Write '% v/v', '% m/m' or '% m/v'. Only a case that is retold, or answers a rule with 'past:', may "
-                    + "leave it open."),
+                    + "leave it open in a solution; of a material write 'strength: not known ({found})'."),
     COLON_RATIO("FORM-012", Severity.ERROR,
             "'{found}' can be read in two ways.",
             "The two readings differ by a whole part.",
