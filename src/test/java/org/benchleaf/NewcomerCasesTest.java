@@ -225,8 +225,10 @@ class NewcomerCasesTest {
                 spirit: {name: Ethanol, kind: liquid, plain: Alcohol., substance: ethanol, strength: 96 % v/v}
                 """);
         Told told = told(content, "long-drawing");
-        assertThat(told.page("index.html")).contains("Size (not recorded in full); Weak size (not recorded in full); "
-                + "Joined (not recorded in full); Paste (not recorded in full); Drops (not recorded in full)").doesNotContain("not known");
+        assertThat(told.page("index.html")).contains("Size (1 % m/v methyl cellulose in a liquid that is not recorded); ",
+                "Weak size (1 part Size made up to 3 parts with a liquid that is not recorded, by volume); ",
+                "Paste (1 part of methyl cellulose, to 5 parts of ion-exchanged water; whether by mass or by volume is not recorded); ",
+                "Drops (ethanol, ion-exchanged water, in proportions that are not recorded)").doesNotContain("not known");
         assertThat(told.whats()).filteredOn(what -> what.contains("cannot be worked out, because of what the solution")).hasSize(2);
         assertThat(told.whats()).filteredOn(what -> what.contains("because in which proportions the solution")).hasSize(2);
         assertThat(told.pages().values()).noneMatch(page -> page.contains("No hazard class"));
@@ -417,6 +419,146 @@ class NewcomerCasesTest {
                 """), "cuttings");
         assertThat(told.page("results.html")).contains("Before not read by who tells it",
                 "not read by who tells it: measured; only the abstract was read");
+    }
+
+    /** Who retells it read the abstract alone: of none of this may a page say that the publication is silent. */
+    @Test
+    void what_was_not_read_is_nowhere_told_as_not_recorded() throws IOException {
+        Path content = changed("cuttings", "results:\n  - measure", """
+                  - id: age
+                    kind: ageing
+                    do: Age the strips.
+                    takes: not read
+                    ageing: {of: test sheets, temperature: not read (methods), humidity: not read, time: not read (methods)}
+
+                trials:
+                  - id: baths
+                    question: Which bath whitens more?
+                    of: test sheets
+                    what: strips
+                    varies: Bath
+                    alike: not read
+                    arms: [{id: plain, is: water, control: yes, n: not read}, {id: lime, is: limewater, n: 3}]
+                    results:
+                      - {measure: look, method: seen, readings: [{arm: plain, after: not read (figures)}, {arm: lime, after: good}]}
+
+                results:
+                  - measure""");
+        Path file = content.resolve("cases/cuttings/case.md");
+        Files.writeString(file, Files.readString(file).replaceFirst("support: \\{paper: newsprint,",
+                "items: [{id: one, is: The leaf, size: not read (methods), condition: not read}]\n"
+                        + "  support: {paper: newsprint, grammage: not read, thickness: not read,")
+                .replace("takes: not known", "takes: not read"));
+        Told told = told(content, "cuttings");
+        assertThat(told.page("index.html")).contains("Size: not read by who tells it: methods", "grammage not read by who tells it",
+                "thickness not read by who tells it").contains("Condition: not read by who tells it");
+        assertThat(told.page("results.html")).contains("water not recorded not read by who tells it: figures");
+        assertThat(told.page("results.html")).contains("water control not read by who tells it", "Washing not read by who tells it");
+        assertThat(told.file("trial-baths-1.csv")).contains("not read by who tells it: figures");
+        assertThat(told.page("index.html")).contains("Temperature: not read by who tells it: methods",
+                "Aged for: not read by who tells it: methods");
+    }
+
+    /** The hazards of the reagent are not known; how strong the publication made it is no recipe for the bench. */
+    @Test
+    void the_strength_that_a_publication_gives_stands_with_its_solution_and_the_liquid_at_its_step() throws IOException {
+        Path content = changed("long-drawing", "steps:\n  - id: clean\n", """
+                solutions:
+                  salt: {name: Salt solution, dissolve: {solid: reagent, strength: 0.03 mol/L, in: ion-exchanged-water}}
+                steps:
+                  - id: clean
+                    uses: [salt, ion-exchanged-water, thin-kozo]
+                """);
+        Files.writeString(content.resolve("materials/more.yaml"), "reagent: {name: Reagent X, kind: powder, plain: A powder.}\n");
+        Told told = told(content, "long-drawing");
+        assertThat(told.page("index.html")).contains("Salt solution (0.03 mol/L", "Liquids: Salt solution, Ion-exchanged water");
+        assertThat(told.pages().keySet()).noneMatch(path -> path.endsWith("steps.html") || path.endsWith("preparation.html"));
+        Path file = content.resolve("cases/long-drawing/case.md");
+        Files.writeString(file, Files.readString(file).replace("strengths for the public: yes", "strengths for the public: no"));
+        assertThat(told(content, "long-drawing").page("index.html")).doesNotContain("0.03 mol/L");
+    }
+
+    @Test
+    void only_what_the_parts_count_is_said_not_to_be_recorded_where_the_parts_are() throws IOException {
+        Path content = changed("long-drawing", "steps:\n  - id: clean\n", """
+                solutions:
+                  paste: {name: Paste, parts: {first: thin-kozo, second: ion-exchanged-water, parts: 2 + 1, by: not known}}
+                steps:
+                  - id: clean
+                    uses: [paste]
+                """);
+        assertThat(told(content, "long-drawing").whats())
+                .anyMatch(what -> what.contains("Whether the parts of 'paste' count mass or volume is not recorded"))
+                .noneMatch(what -> what.contains("In which proportions"));
+    }
+
+    @Test
+    void words_of_a_trial_stand_without_a_unit_or_with_none() throws IOException {
+        Told told = told(changed("cuttings", "results:\n  - measure", """
+                trials:
+                  - id: baths
+                    question: Which bath whitens more?
+                    of: test sheets
+                    what: strips
+                    varies: Bath
+                    arms: [{id: plain, is: water, control: yes}, {id: lime, is: limewater}]
+                    results: [{measure: look, method: seen, unit: none, readings: [{arm: lime, after: rather limited}]}]
+
+                results:
+                  - measure"""), "cuttings");
+        assertThat(told.page("results.html")).contains("limewater not recorded rather limited");
+    }
+
+    /** A strength takes no 'less than': what is to be written instead is told with the words that were written. */
+    @Test
+    void a_quantity_that_is_refused_is_not_asked_for_in_the_form_that_was_refused() throws IOException {
+        Path content = changed("cuttings", "title: Acid", "title: Old");
+        Files.writeString(content.resolve("materials/more.yaml"), "weak: {name: Weak, kind: liquid, plain: A liquid., substance: ethanol,"
+                + " strength: less than 0.012 mol/L, rest: water}\n");
+        assertThat(LibraryChecker.check(LibraryReader.read(content)).messages().all()).filteredOn(one -> one.code().equals("FORM-018"))
+                .hasSize(1).allSatisfy(one -> assertThat(one.fix()).contains("not known (less than 0.012 mol/L)")
+                        .doesNotContain("'about'"));
+    }
+
+    @Test
+    void a_study_on_test_sheets_is_told_as_what_the_publication_tells() throws IOException {
+        Path content = changed("cuttings", "kind: newspaper cuttings", "kind: test sheets");
+        Path file = content.resolve("cases/cuttings/case.md");
+        Files.writeString(file, Files.readString(file).replace("  media:\n", "  items:\n    - {id: one, is: Those washed}\n"
+                + "    - {id: two, is: Those lined}\n  media:\n").replace("    kind: washing\n", "    kind: washing\n    of: [one]\n")
+                .replace("    kind: lining\n", "    kind: lining\n    of: [two]\n"));
+        assertThat(told(content, "cuttings").page("index.html")).contains("These pages tell what a publication tells.",
+                "steps on different sheets need not follow one another", "If you have a sheet of paper at home")
+                .doesNotContain("what was done to one sheet").doesNotContain("In this order").doesNotContain("a sheet like this")
+                .doesNotContain("Decision");
+    }
+
+    @Test
+    void what_a_retold_case_leaves_open_of_many_liquids_has_one_line() throws IOException {
+        StringBuilder solutions = new StringBuilder("solutions:\n");
+        for (String id : List.of("a", "b", "c", "d")) {
+            solutions.append("  ").append(id).append(": {name: ").append(id)
+                    .append(", dissolve: {solid: calcium-hydroxide, strength: not known,"
+                    + " in: ion-exchanged-water}}\n");
+        }
+        Told told = told(changed("cuttings", "steps:\n", solutions + "steps:\n  - id: brush\n    kind: washing\n    do: Wash.\n"
+                + "    takes: not known\n    uses: [a, b, c, d]\n"), "cuttings");
+        assertThat(told.whats()).filteredOn(what -> what.contains("Nothing says how much of")).hasSize(1)
+                .allMatch(what -> what.contains("'a', 'b', 'c', 'd'"));
+        assertThat(told.whats()).filteredOn(what -> what.contains("'brush'") && what.contains("no test has this composition")).hasSize(1)
+                .allMatch(what -> what.contains("The same is to be said of 3 more there."));
+    }
+
+    @Test
+    void it_is_told_how_a_material_leaves_open_of_what_its_per_cent_is() throws IOException {
+        Path content = changed("cuttings", "title: Acid", "title: Old");
+        Path more = content.resolve("materials/more.yaml");
+        String spirit = "spirit: {name: Spirit, kind: liquid, plain: Alcohol., substance: ethanol, strength: %s, rest: water}\n";
+        Files.writeString(more, spirit.formatted("96 %"));
+        assertThat(LibraryChecker.check(LibraryReader.read(content)).messages().all()).filteredOn(one -> one.code().equals("FORM-011"))
+                .hasSize(1).allSatisfy(one -> assertThat(one.fix()).contains("write 'strength: not known (96 %)'"));
+        Files.writeString(more, spirit.formatted("not known (96 %)"));
+        assertThat(LibraryChecker.check(LibraryReader.read(content)).messages().hasErrors()).isFalse();
     }
 
     @Test

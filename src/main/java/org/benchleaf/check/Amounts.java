@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.benchleaf.message.FormMessages;
@@ -24,6 +25,12 @@ final class Amounts {
 
     /** A hundred years. */
     private static final int LONGEST_WEEKS = 5200;
+
+    /** Words that some keys take before a number; where they are refused, the key takes none. */
+    private static final Pattern STATED = Pattern.compile("^\\s*+(?:about|less than|more than)\\s");
+
+    /** What is said of such words where a key may take them. */
+    static final String OR_STATED = ", with 'about' or 'less than' before it where that was said";
 
     private Amounts() {
     }
@@ -83,7 +90,8 @@ final class Amounts {
             case RANGE_BACKWARDS -> FormMessages.RANGE_BACKWARDS.at(place, "found", found);
             case BEYOND_LIMITS -> beyondLimits(written, wanted);
             case NOT_A_NUMBER -> FormMessages.NOT_A_NUMBER.at(place, "found", written.text(), "wanted", dimensions,
-                    "usual", usual);
+                    "usual", usual, "stated", wanted.contains(Dimension.TIME) && !STATED.matcher(written.text()).find() ? OR_STATED : "",
+                    "said", written.text().strip());
         };
     }
 

@@ -46,6 +46,7 @@ import org.benchleaf.model.TestResult;
 import org.benchleaf.model.TestWords;
 import org.benchleaf.model.TreatmentCase;
 import org.benchleaf.model.Trial;
+import org.benchleaf.model.Untold;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.read.Draft;
 import org.benchleaf.read.TestWordsReader;
@@ -91,7 +92,7 @@ final class CaseForm {
                 instruments, solutions, steps, results, measured.days(), trials, pictures, reasons, draft.story(),
                 new SourceForm(context, root).read(publication), List.of(),
                 root.word("print", CaseForm::withWorkings).orElse(true),
-                new ObjectForm(context).privateFields(object), root.place());
+                new ObjectForm(context).privateFields(object), draft.root().map(UntoldForm::in).orElse(Untold.NONE), root.place());
         return own.with(new TranslationForm(root.messages(), own, context.library())
                 .read(draft.translations(), language, context.library().studio().languages()));
     }

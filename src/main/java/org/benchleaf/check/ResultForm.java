@@ -223,7 +223,7 @@ final class ResultForm {
                 ? FormMessages.DECIMAL_COMMA.at(scalar.place(), "found", text,
                         "remedy", "Write '" + text.replace(',', '.') + "', with a point.")
                 : FormMessages.NOT_A_NUMBER.at(scalar.place(), "found", text, "wanted", "a plain number",
-                        "usual", "7.4"));
+                        "usual", "7.4", "stated", Amounts.OR_STATED, "said", text));
         return Optional.empty();
     }
 

@@ -15,6 +15,8 @@ import org.benchleaf.quantity.Unit;
 /** Reads the trials of a case: arms side by side, and what was measured in each. */
 final class TrialForm {
 
+    private static final String NO_UNIT = "none";
+
     private final Context context;
 
     TrialForm(Context context) {
@@ -59,7 +61,8 @@ final class TrialForm {
     private static boolean isInWords(Fields fields) {
         List<String> told = fields.groups("readings").stream().flatMap(reading -> Stream.of("before", "after")
                 .flatMap(key -> words(reading, key).stream())).toList();
-        return !fields.has("unit") && !told.isEmpty() && told.stream().flatMapToInt(String::chars).noneMatch(Character::isDigit);
+        boolean bare = !fields.has("unit") || fields.text("unit").filter(NO_UNIT::equals).isPresent();
+        return bare && !told.isEmpty() && told.stream().flatMapToInt(String::chars).noneMatch(Character::isDigit);
     }
 
     private Trial.Reading inWords(String trial, Fields fields) {

@@ -38,7 +38,7 @@ public enum FormMessages implements CatalogueEntry {
             "'{found}' does not say per cent of what.",
             "In a solution, per cent by volume, by mass and mass by volume are different amounts.",
             "Which one is meant? Write '% v/v', '% m/m' or '% m/v'. Only a case that is retold, or answers a rule with 'past:', may "
-                    + "leave it open."),
+                    + "leave it open in a solution; of a material write 'strength: not known ({found})'."),
     COLON_RATIO("FORM-012", Severity.ERROR,
             "'{found}' can be read in two ways.",
             "The two readings differ by a whole part.",
@@ -66,8 +66,8 @@ public enum FormMessages implements CatalogueEntry {
     NOT_A_NUMBER("FORM-018", Severity.ERROR,
             "'{found}' is not a quantity.",
             "Here {wanted} is needed, to work with.",
-            "Write a number and its unit, such as '{usual}', with 'about' or 'less than' before it where that was said; or "
-                    + "'not known', with what was said in parentheses: not known (warm)."),
+            "Write a number and its unit, such as '{usual}'{stated}; or 'not known', with what was said in parentheses:"
+                    + " not known ({said})."),
     NOT_WHOLE("FORM-019", Severity.ERROR,
             "'{found}' is not a whole number from 1 to 9999.",
             "Things are counted here.",

@@ -120,7 +120,7 @@ public final class CaseTexts {
                 each(from.trials(), this::trial),
                 each(from.pictures(), this::picture),
                 each(from.reasons(), this::reason), story, sources(from.sources()), from.translations(), from.workingsPrinted(),
-                from.privateFields(), from.place());
+                from.privateFields(), from.untold(), from.place());
         return told.with(answered(told.proposal(), told.results()));
     }
 

@@ -9,4 +9,10 @@ package org.benchleaf.model;
  * @param notRead what of it was not
  */
 public record Retelling(Passage passage, String by, String read, String notRead) {
+
+    /** Whether all of the publication was read. */
+    public boolean isWhole() {
+        return notRead.strip().equals("nothing");
+    }
+
 }

@@ -33,6 +33,7 @@ import org.benchleaf.message.Place;
  * @param translations the same words in other languages
  * @param workingsPrinted whether the preparation sheet has its workings on paper too
  * @param privateFields which private fields are filled in; their values never leave the reader
+ * @param untold in the place of which values stands why there is none
  * @param place the head of the file
  */
 public record TreatmentCase(String id, String title, String summary, Level level, String language,
@@ -40,7 +41,7 @@ public record TreatmentCase(String id, String title, String summary, Level level
         List<Instrument> instruments, List<Solution> solutions, List<Step> steps, List<Result> results,
         List<ReadDay> readDays, List<Trial> trials,
         List<Picture> pictures, List<Reason> reasons, Story story, CaseSources sources, List<Translation> translations,
-        boolean workingsPrinted, Set<String> privateFields, Place place) {
+        boolean workingsPrinted, Set<String> privateFields, Untold untold, Place place) {
 
     public TreatmentCase {
         condition = List.copyOf(condition);
@@ -64,26 +65,33 @@ public record TreatmentCase(String id, String title, String summary, Level level
             List<Trial> trials, List<Picture> pictures, List<Reason> reasons, Story story, CaseSources sources,
             List<Translation> translations, boolean workingsPrinted, Set<String> privateFields, Place place) {
         this(id, title, summary, level, language, publication, object, condition, tests, proposal, instruments, solutions, steps,
-                results, List.of(), trials, pictures, reasons, story, sources, translations, workingsPrinted, privateFields, place);
+                results, List.of(), trials, pictures, reasons, story, sources, translations, workingsPrinted, privateFields, Untold.NONE,
+                place);
     }
 
     /** The same case with its words in other languages. */
     public TreatmentCase with(List<Translation> others) {
         return new TreatmentCase(id, title, summary, level, language, publication, object, condition, tests, proposal,
                 instruments, solutions, steps, results, readDays, trials, pictures, reasons, story, sources, others, workingsPrinted,
-                privateFields, place);
+                privateFields, untold, place);
     }
 
     /** This case with another proposal. */
     public TreatmentCase with(Proposal other) {
         return new TreatmentCase(id, title, summary, level, language, publication, object, condition, tests, other,
                 instruments, solutions, steps, results, readDays, trials, pictures, reasons, story, sources, translations, workingsPrinted,
-                privateFields, place);
+                privateFields, untold, place);
     }
 
     /** When a result was read, as far as it is known. */
     public List<ReadDay> readDays(Result result) {
         return readDays.stream().filter(day -> day.result().equals(result.place())).toList();
+    }
+
+    /** What stands in the place of a value of a part of a step; empty if the value is given, or left out. */
+    public Optional<MissingValue> untold(Part part, String key) {
+        return steps.stream().filter(step -> step.parts().stream().anyMatch(one -> one == part)).findFirst()
+                .flatMap(step -> untold.at("steps", steps.indexOf(step), part.word(), key));
     }
 
     /** The step of that id. */

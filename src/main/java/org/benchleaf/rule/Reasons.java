@@ -3,7 +3,9 @@ package org.benchleaf.rule;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -22,12 +24,17 @@ import org.benchleaf.model.TreatmentCase;
 /** Pairs what spoke with the reasons recorded in the case file. Nothing that spoke is passed over in silence. */
 final class Reasons {
 
+    /** So many of one rule at one step have a line each; more are counted in one. */
+    private static final int FEW = 2;
+
     private final TreatmentCase treatment;
     private final Library library;
     private final LocalDate today;
     private final Messages messages = new Messages();
     private final List<Finding> findings;
     private final Set<Reason> used = new HashSet<>();
+    /** What a retold case leaves open of a rule at a step. */
+    private final Map<String, List<Speaking>> open = new LinkedHashMap<>();
 
     Reasons(TreatmentCase treatment, Library library, LocalDate today, List<Finding> answered) {
         this.treatment = treatment;
@@ -40,6 +47,8 @@ final class Reasons {
 
     Review answer(List<Speaking> spoken, List<Finding> kept) {
         spoken.forEach(this::answer);
+        open.values().forEach(alike -> (alike.size() > FEW ? List.of(alike.get(0).andMore(alike.size() - 1)) : alike)
+                .forEach(one -> messages.add(one.openInSource())));
         treatment.reasons().stream().filter(reason -> !used.contains(reason)).forEach(reason -> unused(reason, spoken));
         findings.addAll(kept);
         return new Review(findings, messages);
@@ -60,7 +69,7 @@ final class Reasons {
         boolean retold = treatment.sources().retelling().isPresent();
         if (speaking.severity() == Severity.ERROR && retold) {
             // What others did is told as they did it; that nobody is led to repeat it is seen to where sheets are made.
-            messages.add(speaking.openInSource());
+            open.computeIfAbsent(speaking.rule() + " " + speaking.step().orElse(""), any -> new ArrayList<>()).add(speaking);
             add(speaking, Optional.empty(), false, Finding.Standing.OPEN_IN_SOURCE);
             return;
         }

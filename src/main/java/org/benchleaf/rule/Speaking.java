@@ -50,6 +50,12 @@ record Speaking(String rule, Rule.Weight weight, boolean forTrainees, boolean pa
                 + ", why: …} under 'reasons:'; the case is then published without sheets for the bench.");
     }
 
+    /** The same, said for others of the rule at the same step too. */
+    Speaking andMore(int others) {
+        return new Speaking(rule, weight, forTrainees, past, step, settled, ground, place, what + " The same is to be said of " + others
+                + " more there.", read, why, fix);
+    }
+
     /** What is said where a case is retold: nothing has to be answered for that others did or did not tell. */
     Message openInSource() {
         return message(Severity.WARNING, true, "Enter it if the publication tells it: " + fix + " Else leave it so: the case is"

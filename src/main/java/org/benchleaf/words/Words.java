@@ -194,6 +194,11 @@ public final class Words {
         return missing.why().map(why -> say(key + "-because", "why", why)).orElseGet(() -> say(key));
     }
 
+    /** The same where nothing at all may be said of why; it is then not recorded. */
+    public String missing(Optional<MissingValue> missing) {
+        return missing.map(this::missing).orElseGet(this::notRecorded);
+    }
+
     /** A text of the case file, or what stands on a page where it says that there is nothing to tell. */
     public String told(String text) {
         return MissingValue.read(text).map(this::missing).orElse(text);
@@ -201,7 +206,7 @@ public final class Words {
 
     /** What stands in the place of a time that nobody told. */
     public String untimed(Optional<MissingValue> missing) {
-        return say("missing.time", "missing", missing.map(this::missing).orElseGet(this::notRecorded));
+        return say("missing.time", "missing", missing(missing));
     }
 
     public String notRecorded() {

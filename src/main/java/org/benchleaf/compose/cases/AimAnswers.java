@@ -8,7 +8,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.benchleaf.compose.part.CaseDesk;
 import org.benchleaf.compose.part.Sheet;
-import org.benchleaf.compose.part.StatedWords;
+import org.benchleaf.compose.part.TrialTables;
 import org.benchleaf.derive.figure.WorkedResult;
 import org.benchleaf.model.Proposal;
 import org.benchleaf.model.Result;
@@ -75,8 +75,7 @@ final class AimAnswers {
     private RichText told(Trial trial) {
         String read = trial.results().stream().flatMap(measure -> trial.arms().stream().flatMap(arm -> measure.of(arm).stream()
                 .map(reading -> sheet.words().say("study.aim-arm", "measure", measure.measure(), "arm", arm.is(), "after",
-                        reading.wordsAfter()
-                        .orElseGet(() -> new StatedWords(sheet.words(), sheet.numbers(), measure.unit()).of(reading.after()))))))
+                        new TrialTables(sheet, desk, trial).after(measure, Optional.of(reading))))))
                 .collect(Collectors.joining("; "));
         return RichText.of(sheet.words().say("study.aim-trial", "question", trial.question())).then(" ")
                 .then(sheet.linked(WholeSentence.of(trial.found().orElse(read))));

@@ -32,6 +32,7 @@ import org.benchleaf.compose.part.TrialTables;
 import org.benchleaf.compose.part.WorkingMaker;
 import org.benchleaf.derive.time.Timeline;
 import org.benchleaf.json.JsonText;
+import org.benchleaf.model.MaterialKind;
 import org.benchleaf.model.Medium;
 import org.benchleaf.model.MissingValue;
 import org.benchleaf.model.Part;
@@ -119,7 +120,7 @@ public final class CaseStudyPage implements CasePageMaker {
         new SpotTestTable(sheet, desk).onRecord().filter(any -> !desk.has(CasePageName.RESULTS)).ifPresent(rest::add);
         rest.add(done(sheet, desk));
         ResultsPage.past(sheet, desk).ifPresent(rest::add);
-        treatment.trials().forEach(trial -> rest.add(new TrialTables(sheet, trial).arms(desk)));
+        treatment.trials().forEach(trial -> rest.add(new TrialTables(sheet, desk, trial).arms()));
         timeline(sheet, desk).ifPresent(rest::add);
         rest.add(new HomeAdvice(sheet).section(treatment));
         otherPictures(sheet, desk, placed).ifPresent(rest::add);
@@ -143,7 +144,8 @@ public final class CaseStudyPage implements CasePageMaker {
         facts.add(Fact.of(words.say("fact.level"), LevelWords.of(words, treatment.level())));
         return new Opening(Optional.of(words.say("case-page.case-study")), treatment.title(),
                 Optional.of(treatment.summary()), facts,
-                Optional.of(new Opening.Notice(words.say("notice.word"), words.say("frame.notice"))));
+                Optional.of(new Opening.Notice(words.say("notice.word"),
+                        words.say(treatment.sources().retelling().isEmpty() ? "frame.notice" : "frame.notice-retold"))));
     }
 
     /** From which publication it is told, and what of that was read. */
@@ -203,10 +205,10 @@ public final class CaseStudyPage implements CasePageMaker {
         if (object.opinion()) {
             facts.add(Fact.of(words.say("fact.dating"), words.say("made.opinion")));
         }
-        facts.add(new Fact(words.say("fact.support"), sheet.linked(support(sheet, object))));
+        facts.add(new Fact(words.say("fact.support"), sheet.linked(support(sheet, treatment))));
         facts.add(Fact.of(words.say("fact.size"), size(sheet, object)));
         object.items().forEach(item -> facts.add(new Fact(WholeSentence.of(item.is()).replaceFirst("[.]$", ""),
-                sheet.linked(item(sheet, item)))));
+                sheet.linked(item(sheet, treatment, item)))));
         if (!object.media().isEmpty()) {
             facts.add(new Fact(words.say("fact.media"), sheet.linked(String.join("; ", object.media().stream()
                     .map(medium -> mediumWords(words, medium, object)).toList()))));
@@ -215,12 +217,20 @@ public final class CaseStudyPage implements CasePageMaker {
     }
 
     /** Size, condition and decision of one item. */
-    private static String item(Sheet sheet, PrintObject.Item item) {
+    private static String item(Sheet sheet, TreatmentCase treatment, PrintObject.Item item) {
         Words words = sheet.words();
         String size = item.size().map(known -> words.say("size", "height", sheet.numbers().written(known.height()).text(),
-                "width", sheet.numbers().written(known.width()).text())).orElseGet(words::notRecorded);
-        return words.say("item.facts", "size", size, "condition", item.condition().orElseGet(words::notRecorded),
-                "decision", item.decision().orElseGet(words::notRecorded));
+                "width", sheet.numbers().written(known.width()).text()))
+                .orElseGet(() -> words.missing(missingSize(treatment, treatment.object().items().indexOf(item))));
+        boolean open = item.decision().isEmpty() && treatment.sources().retelling().isPresent();
+        return words.say(open ? "item.facts-open" : "item.facts", "size", size,
+                "condition", item.condition().map(words::told).orElseGet(words::notRecorded),
+                "decision", item.decision().map(words::told).orElseGet(words::notRecorded));
+    }
+
+    private static Optional<MissingValue> missingSize(TreatmentCase treatment, int item) {
+        return Stream.of("size", "size/width", "size/height").flatMap(key -> treatment.untold().at("object", "items", item, key).stream())
+                .findFirst();
     }
 
     private static String mediumWords(Words words, Medium medium, PrintObject object) {
@@ -235,7 +245,8 @@ public final class CaseStudyPage implements CasePageMaker {
         return MissingValue.read(text).isEmpty();
     }
 
-    private static String support(Sheet sheet, PrintObject object) {
+    private static String support(Sheet sheet, TreatmentCase treatment) {
+        PrintObject object = treatment.object();
         List<String> parts = new ArrayList<>();
         String paper = object.support().paper();
         parts.add(MissingValue.read(paper).map(missing -> sheet.words().say("missing.paper", "missing", sheet.words().missing(missing)))
@@ -247,6 +258,9 @@ public final class CaseStudyPage implements CasePageMaker {
         object.support().grammage().ifPresent(value -> parts.add(sheet.numbers().written(value).text()));
         object.support().thickness().ifPresent(value -> parts.add(sheet.words().say("support.thick",
                 "value", sheet.numbers().written(value).text())));
+        Stream.of("grammage", "thickness", "state").forEach(key -> treatment.untold().at("object", "support", key)
+                .filter(missing -> missing.kind() == MissingValue.Kind.NOT_READ).ifPresent(missing -> parts.add(
+                        sheet.words().say("support.unread-" + key, "missing", sheet.words().missing(missing)))));
         return sheet.words().list(parts);
     }
 
@@ -353,7 +367,9 @@ public final class CaseStudyPage implements CasePageMaker {
         }
         return new Section("done", words.say("study.done"),
                 Optional.of(words.say(desk.has(CasePageName.STEP_SHEET) ? "study.done-lead"
-                        : desk.treatment().sources().retelling().isPresent() ? "study.done-told"
+                        : desk.treatment().sources().retelling().isPresent()
+                        ? desk.treatment().steps().stream().map(Step::of).distinct().count() > 1
+                                ? "study.done-told-apart" : "study.done-told"
                         : desk.worked().isOnRecordAlone() ? "study.done-recorded" : "study.done-planned")), blocks);
     }
 
@@ -382,10 +398,21 @@ public final class CaseStudyPage implements CasePageMaker {
                 .map(passage -> whole.then(" (").then(new PassageMaker(sheet).make(passage)).then(")")).orElse(whole);
     }
 
-    /** How a step was set, as a sentence of its own; nothing where its parts tell nothing. */
+    private static boolean isLiquid(CaseDesk desk, String id) {
+        return desk.treatment().solution(id).isPresent() || Optional.ofNullable(desk.library().materials().get(id))
+                .flatMap(material -> MaterialKind.of(material.kind()))
+                .filter(MaterialKind.LIQUID::equals).isPresent();
+    }
+
+    /** How a step was set, and which liquids it used, as a sentence of its own; nothing where its parts tell nothing. */
     private static RichText settings(Sheet sheet, CaseDesk desk, Step step) {
-        List<RichText> settings = step.parts().stream().flatMap(part -> part.ask(new PartFacts(sheet, desk)).stream())
-                .map(fact -> RichText.of(fact.name() + sheet.words().say("list.colon")).then(fact.value())).toList();
+        List<Fact> facts = new ArrayList<>(step.parts().stream().flatMap(part -> part.ask(new PartFacts(sheet, desk)).stream()).toList());
+        List<String> liquids = step.uses().stream().filter(id -> isLiquid(desk, id)).toList();
+        if (!liquids.isEmpty()) {
+            facts.add(new Fact(sheet.words().say("study.liquids"), PartFacts.things(sheet, desk, liquids)));
+        }
+        List<RichText> settings = facts.stream().map((Fact fact) -> RichText.of(fact.name() + sheet.words().say("list.colon"))
+                .then(fact.value())).toList();
         return settings.isEmpty() ? RichText.of("") : RichText.of(" ").then(RichText.joined("; ", settings)).then(".");
     }
 

@@ -60,7 +60,7 @@ final class ResultData {
 
     /** Each trial with its arms. */
     List<TrialTables> trials() {
-        return desk.treatment().trials().stream().map(trial -> new TrialTables(sheet, trial)).toList();
+        return desk.treatment().trials().stream().map(trial -> new TrialTables(sheet, desk, trial)).toList();
     }
 
     /** Every table of the case. */

@@ -74,7 +74,7 @@ public final class ResultsPage implements CasePageMaker {
         sheet.add(new Opening(Optional.of(words.say("case-page.results")), desk.treatment().title(),
                 Optional.of(words.say("results.lead")), List.of(), Optional.empty()));
         data.results().forEach(result -> sheet.add(result.make()));
-        data.trials().forEach(trial -> sheet.add(trial.measured(desk)));
+        data.trials().forEach(trial -> sheet.add(trial.measured()));
         baths(sheet, desk, data).ifPresent(sheet::add);
         new SpotTestTable(sheet, desk).onRecord().ifPresent(sheet::add);
         sheet.add(times(sheet, desk));

@@ -65,11 +65,12 @@ public final class TimelineChart {
                 DataTable.Column.times(words.say("times.took-least"), "took at least"),
                 DataTable.Column.times(words.say("times.took-most"), "took at most")),
                 timeline.steps().stream().map(timed -> List.of(DataTable.Cell.words(label(timed)), took(timed),
-                        tookAbout(timed) ? notRecorded() : least(timed), tookAbout(timed) ? notRecorded() : most(timed))).toList());
+                        tookAbout(timed) ? notRecorded(timed) : least(timed),
+                        tookAbout(timed) ? notRecorded(timed) : most(timed))).toList());
     }
 
     private DataTable.Cell took(Timeline.TimedStep timed) {
-        return timed.known() ? DataTable.Cell.words(told(timed)) : notRecorded();
+        return timed.known() ? DataTable.Cell.words(told(timed)) : notRecorded(timed);
     }
 
     /** Whether it is told how long a step took about, and so neither how long at least nor at most. */
@@ -99,7 +100,7 @@ public final class TimelineChart {
     }
 
     private DataTable.Cell start(Timeline.TimedStep timed, double minutes) {
-        return timed.startKnown() ? cell(minutes) : notRecorded();
+        return timed.startKnown() ? cell(minutes) : notRecorded(timed);
     }
 
     /** How often blotters are changed; no number for a step without blotters, and for one whose changes nobody told. */
@@ -108,25 +109,25 @@ public final class TimelineChart {
         if (blotters.isEmpty()) {
             return DataTable.Cell.missing(sheet.words().say("times.no"));
         }
-        return blotters.get().changes().isEmpty() ? notRecorded()
+        return blotters.get().changes().isEmpty() ? DataTable.Cell.missing(sheet.words().notRecorded())
                 : DataTable.Cell.number(String.valueOf(timed.moments().stream().filter(TimelineChart::isChange).count()));
     }
 
     private DataTable.Cell least(Timeline.TimedStep timed) {
-        return isTold(timed, Form.LESS_THAN) ? notRecorded() : length(timed, timed.takes().lowIn(Unit.MINUTE));
+        return isTold(timed, Form.LESS_THAN) ? notRecorded(timed) : length(timed, timed.takes().lowIn(Unit.MINUTE));
     }
 
     private DataTable.Cell most(Timeline.TimedStep timed) {
-        return timed.atLeast() ? notRecorded() : length(timed, timed.takes().highIn(Unit.MINUTE));
+        return timed.atLeast() ? notRecorded(timed) : length(timed, timed.takes().highIn(Unit.MINUTE));
     }
 
     private DataTable.Cell handsLeast(Timeline.TimedStep timed) {
-        return isWholeByHand(timed) ? least(timed) : isHands(timed, Form.LESS_THAN) ? notRecorded()
+        return isWholeByHand(timed) ? least(timed) : isHands(timed, Form.LESS_THAN) ? notRecorded(timed)
                 : length(timed, timed.handsOn().lowIn(Unit.MINUTE));
     }
 
     private DataTable.Cell handsMost(Timeline.TimedStep timed) {
-        return isWholeByHand(timed) ? most(timed) : isHands(timed, Form.MORE_THAN) ? notRecorded()
+        return isWholeByHand(timed) ? most(timed) : isHands(timed, Form.MORE_THAN) ? notRecorded(timed)
                 : length(timed, timed.handsOn().highIn(Unit.MINUTE));
     }
 
@@ -148,11 +149,16 @@ public final class TimelineChart {
     }
 
     private DataTable.Cell length(Timeline.TimedStep timed, double minutes) {
-        return timed.known() ? cell(minutes) : notRecorded();
+        return timed.known() ? cell(minutes) : notRecorded(timed);
     }
 
-    private DataTable.Cell notRecorded() {
-        return DataTable.Cell.missing(sheet.words().notRecorded());
+    private DataTable.Cell notRecorded(Timeline.TimedStep timed) {
+        return DataTable.Cell.missing(untold(timed));
+    }
+
+    /** Why there is no time: what the case says in its place. */
+    private String untold(Timeline.TimedStep timed) {
+        return sheet.words().missing(step(timed).flatMap(Step::timeMissing));
     }
 
     private DataTable.Cell cell(double minutes) {
@@ -193,7 +199,7 @@ public final class TimelineChart {
         double hands = Math.min(end - x, Math.max(3, at(start + timed.handsOn().highIn(Unit.MINUTE)) - x));
         marks.add(Chart.Mark.text(0, top + 18, "start", label(timed)));
         if (!timed.known()) {
-            marks.add(Chart.Mark.text(Chart.WIDTH, top + 18, "end", sheet.words().notRecorded()));
+            marks.add(Chart.Mark.text(Chart.WIDTH, top + 18, "end", untold(timed)));
             return;
         }
         marks.add(Chart.Mark.text(Chart.WIDTH, top + 18, "end", told(timed)));

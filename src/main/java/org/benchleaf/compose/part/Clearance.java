@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -163,14 +164,20 @@ public record Clearance(LocalDate day, Audience audience, Set<Output> outputs, S
 
     /**
      * The same after what the case is made with has been worked out: recipes that are not for the public are held back, and
-     * nobody is led to repeat what a publication, or the record of a treatment that is done, leaves open.
+     * nobody is led to repeat what a publication, or the record of a treatment that is done, leaves open. What a publication tells of
+     * how strong a thing of unknown hazards was is told as it tells it; no amount to take is.
      */
     public Clearance of(WorkedCase worked) {
-        Map<String, List<String>> withheld = worked.withheld();
+        Map<String, List<String>> all = worked.withheld();
+        Map<String, List<String>> withheld = new LinkedHashMap<>(all);
+        if (worked.source().sources().retelling().isPresent()) {
+            withheld.values().removeIf(List::isEmpty);
+        }
         Clearance told = worked.source().sources().retelling().map(retelling -> withoutOpenSheets(open(worked),
                 ConsentMessages.OPEN_IN_SOURCE, retelling.passage().place())).orElseGet(() -> withoutOpenSheets(
                 openRules(worked).toList(), ConsentMessages.OPEN_IN_RECORD, worked.source().publication().place()));
-        return withheld.isEmpty() ? told : told.withRecipesWithheld(withheld.entrySet().stream().map(one -> "'" + one.getKey()
+        Clearance left = all.isEmpty() || !audience.isPublic() ? told : told.withoutFigures();
+        return withheld.isEmpty() ? left : left.withRecipesWithheld(withheld.entrySet().stream().map(one -> "'" + one.getKey()
                 + "' is not for the public" + (one.getValue().isEmpty() ? ", since its hazards are not known"
                         : " (" + String.join(" ", one.getValue()) + ")")).collect(Collectors.joining("; ")),
                 worked.source().publication().place());
@@ -195,6 +202,12 @@ public record Clearance(LocalDate day, Audience audience, Set<Output> outputs, S
         Message message = why.at(place, "open", String.join("; ", open));
         return new Clearance(day, audience, left, printed, strengths, Stream.concat(told.stream(), Stream.of(message)).toList())
                 .withoutLoneParts();
+    }
+
+    private Clearance withoutFigures() {
+        Set<Output> left = copy(outputs);
+        left.remove(Output.FIGURES);
+        return new Clearance(day, audience, left, printed, strengths, told);
     }
 
     private Clearance withoutRecipes(Message message) {

@@ -74,7 +74,8 @@ public final class Frames {
         String key = retelling.passage().source();
         Link source = Link.to(Sources.of(library).reference(key), Paths.way(path, Paths.SOURCES + "#" + Sources.anchor(key)));
         String licence = publication.sourceLicence().map(SourceLicence::words).orElse("");
-        return new Frame.Retold(words.say("frame.retold", "by", retelling.by()), source, words.say("frame.retold-terms",
+        return new Frame.Retold(words.say("frame.retold", "by", retelling.by()), source,
+                words.say(retelling.isWhole() ? "frame.retold-terms" : "frame.retold-terms-part",
                 "licence", MissingValue.read(licence).map(words::missing).orElse(licence)));
     }
 
@@ -83,7 +84,7 @@ public final class Frames {
         return new Frame(library.studio().name(), headTitle, direction(words.language()), Paths.up(path),
                 ways(path, true), casePages, ways(path, false), otherLanguages(path), unread(), audience.isPublic() ? Optional.empty()
                         : Optional.of(words.say("frame.trainees", "studio", library.studio().name())), onScreenOnly,
-                words.say("frame.notice"),
+                words.say(retold.isEmpty() ? "frame.notice" : "frame.notice-retold"),
                 library.studio().demo() ? Optional.of(words.say(retold.isEmpty() ? "frame.demo" : "frame.demo-retold"))
                         : Optional.empty(), retold, licence,
                 words.group("frame"), onTheWeb(path, picture),

@@ -11,6 +11,7 @@ import org.benchleaf.model.PublicCare;
 import org.benchleaf.model.SheetWords;
 import org.benchleaf.model.Studio;
 import org.benchleaf.model.TreatmentCase;
+import org.benchleaf.model.Trial;
 import org.benchleaf.page.Fact;
 import org.benchleaf.page.Facts;
 import org.benchleaf.page.Section;
@@ -34,7 +35,8 @@ public final class HomeAdvice {
         Words words = sheet.words();
         List<Fact> facts = new ArrayList<>(facts(sheet.library().reference().publicCare().adviceFor(SheetWords.described(treatment))));
         facts.addAll(ask());
-        return new Section("home", words.say("home.heading"), Optional.of(words.say("home.lead")), List.of(new Facts(facts)));
+        String heading = treatment.object().kind().equals(Trial.Ground.TEST_SHEETS.word()) ? "home.heading-any" : "home.heading";
+        return new Section("home", words.say(heading), Optional.of(words.say("home.lead")), List.of(new Facts(facts)));
     }
 
     /** All advice: what is due for any sheet, then what is due for each sort of sheet, then whom to ask. */

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.benchleaf.model.Medium;
+import org.benchleaf.model.MissingValue;
 import org.benchleaf.model.Part;
 import org.benchleaf.model.SpotTest;
 import org.benchleaf.page.Fact;
@@ -17,6 +18,8 @@ import org.benchleaf.words.Words;
 /** Tells what the parts of a step use and how they are set, as the case states it. */
 public final class PartFacts implements Part.Kinds<List<Fact>> {
 
+    private static final String TIME = "time";
+
     private final Sheet sheet;
     private final CaseDesk desk;
 
@@ -27,7 +30,7 @@ public final class PartFacts implements Part.Kinds<List<Fact>> {
 
     @Override
     public List<Fact> bath(Part.Bath part) {
-        FactList facts = new FactList();
+        FactList facts = new FactList(part);
         facts.thing("of", part.of());
         String baths = part.counted() ? sheet.words().count("bench.baths", part.baths())
                 : sheet.words().say("bench.baths-not-recorded");
@@ -42,7 +45,7 @@ public final class PartFacts implements Part.Kinds<List<Fact>> {
 
     @Override
     public List<Fact> mist(Part.Mist part) {
-        FactList facts = new FactList();
+        FactList facts = new FactList(part);
         facts.thing("of", part.of());
         part.tool().ifPresent(tool -> facts.thing("tool", tool));
         facts.amount("distance", part.distance());
@@ -53,7 +56,7 @@ public final class PartFacts implements Part.Kinds<List<Fact>> {
 
     @Override
     public List<Fact> chamber(Part.Chamber part) {
-        FactList facts = new FactList();
+        FactList facts = new FactList(part);
         facts.text("pack", part.pack());
         facts.thing("of", part.of());
         facts.amount("humidity", part.humidity());
@@ -64,7 +67,7 @@ public final class PartFacts implements Part.Kinds<List<Fact>> {
 
     @Override
     public List<Fact> blotters(Part.Blotters part) {
-        FactList facts = new FactList();
+        FactList facts = new FactList(part);
         part.blotter().ifPresent(blotter -> facts.thing("blotter", blotter));
         facts.text("layers", String.valueOf(part.layers()));
         return facts.list;
@@ -72,11 +75,11 @@ public final class PartFacts implements Part.Kinds<List<Fact>> {
 
     @Override
     public List<Fact> press(Part.Press part) {
-        FactList facts = new FactList();
+        FactList facts = new FactList(part);
         if (part.weights() > 1) {
             facts.text("weights", String.valueOf(part.weights()));
         }
-        facts.needed(part.weights() > 1 ? "weight-each" : "weight", part.mass());
+        facts.needed(part.weights() > 1 ? "weight-each" : "weight", "mass", part.mass());
         facts.things("between", part.between());
         facts.time("under-weight", part.time());
         return facts.list;
@@ -84,7 +87,7 @@ public final class PartFacts implements Part.Kinds<List<Fact>> {
 
     @Override
     public List<Fact> mend(Part.Mend part) {
-        FactList facts = new FactList();
+        FactList facts = new FactList(part);
         facts.thing("tissue", part.tissue());
         facts.thing(part.activation().isPresent() ? "adhesive-dry" : "adhesive", part.with());
         part.activation().ifPresent(activation -> activated(facts, activation));
@@ -103,7 +106,7 @@ public final class PartFacts implements Part.Kinds<List<Fact>> {
 
     @Override
     public List<Fact> heat(Part.Heat part) {
-        FactList facts = new FactList();
+        FactList facts = new FactList(part);
         facts.thing("tool", part.tool());
         facts.needed("temperature", part.temperature());
         facts.time("rest", part.time());
@@ -112,7 +115,7 @@ public final class PartFacts implements Part.Kinds<List<Fact>> {
 
     @Override
     public List<Fact> support(Part.Support part) {
-        FactList facts = new FactList();
+        FactList facts = new FactList(part);
         facts.thing("under", part.under());
         part.between().ifPresent(between -> facts.thing("next-to-sheet", between));
         if (part.rigid()) {
@@ -123,7 +126,7 @@ public final class PartFacts implements Part.Kinds<List<Fact>> {
 
     @Override
     public List<Fact> cleaning(Part.Cleaning part) {
-        FactList facts = new FactList();
+        FactList facts = new FactList(part);
         facts.things("tools", part.tools());
         if (part.extraction()) {
             facts.text("extraction", sheet.words().say("bench.extraction-yes"));
@@ -133,7 +136,7 @@ public final class PartFacts implements Part.Kinds<List<Fact>> {
 
     @Override
     public List<Fact> fixing(Part.Fixing part) {
-        FactList facts = new FactList();
+        FactList facts = new FactList(part);
         facts.text("protects", medium(sheet.words(), desk, part.medium()));
         facts.thing("fixative", part.with());
         facts.text("method", sheet.words().term("fixing-method", part.method()));
@@ -147,7 +150,7 @@ public final class PartFacts implements Part.Kinds<List<Fact>> {
 
     @Override
     public List<Fact> weighing(Part.Weighing part) {
-        FactList facts = new FactList();
+        FactList facts = new FactList(part);
         facts.needed("dry", part.dry());
         facts.amount("wet", part.wet());
         facts.amount("restrained", part.restrained());
@@ -156,16 +159,16 @@ public final class PartFacts implements Part.Kinds<List<Fact>> {
 
     @Override
     public List<Fact> housing(Part.Housing part) {
-        FactList facts = new FactList();
+        FactList facts = new FactList(part);
         facts.things("housed-in", part.materials());
         facts.text("buffered", sheet.words().say("bench.buffered-" + part.buffered()));
-        facts.amount("stored-at", part.temperature());
+        facts.amount("stored-at", "temperature", part.temperature());
         return facts.list;
     }
 
     @Override
     public List<Fact> layer(Part.Layer part) {
-        FactList facts = new FactList();
+        FactList facts = new FactList(part);
         facts.thing("layer-of", part.of());
         facts.needed("thickness", part.thickness());
         facts.amount("place-height", part.height());
@@ -182,28 +185,29 @@ public final class PartFacts implements Part.Kinds<List<Fact>> {
 
     @Override
     public List<Fact> suction(Part.Suction part) {
-        FactList facts = new FactList();
+        FactList facts = new FactList(part);
         facts.thing("tool", part.tool());
         part.of().ifPresent(of -> facts.thing("of", of));
-        facts.amount("suction", part.pressure());
+        facts.amount("suction", "pressure", part.pressure());
         facts.time("suction-for", part.time());
         return facts.list;
     }
 
     @Override
     public List<Fact> light(Part.Light part) {
-        FactList facts = new FactList();
-        facts.text("light", part.source().map(source -> sheet.words().term("light-source", source)).orElseGet(sheet.words()::notRecorded));
+        FactList facts = new FactList(part);
+        facts.text("light", part.source().map(source -> sheet.words().term("light-source", source))
+                .orElseGet(() -> facts.untold("source")));
         facts.amount("illuminance", part.illuminance());
         facts.text("ultraviolet", part.filtered().map(filtered -> sheet.words().say(filtered ? "bench.ultraviolet-filtered"
-                : "bench.ultraviolet-reaches")).orElseGet(sheet.words()::notRecorded));
+                : "bench.ultraviolet-reaches")).orElseGet(() -> facts.untold("ultraviolet")));
         facts.time("light-for", part.time());
         return facts.list;
     }
 
     @Override
     public List<Fact> gas(Part.Gas part) {
-        FactList facts = new FactList();
+        FactList facts = new FactList(part);
         facts.thing("gas", part.of());
         facts.time("gas-for", part.time());
         part.tool().ifPresent(tool -> facts.thing("tool", tool));
@@ -212,7 +216,7 @@ public final class PartFacts implements Part.Kinds<List<Fact>> {
 
     @Override
     public List<Fact> tape(Part.Tape part) {
-        FactList facts = new FactList();
+        FactList facts = new FactList(part);
         part.carrier().ifPresent(carrier -> facts.text("tape-carrier", sheet.words().told(carrier)));
         part.adhesive().ifPresent(adhesive -> facts.text("tape-adhesive", sheet.words().told(adhesive)));
         if (!part.means().isEmpty()) {
@@ -223,13 +227,13 @@ public final class PartFacts implements Part.Kinds<List<Fact>> {
 
     @Override
     public List<Fact> ageing(Part.Ageing part) {
-        FactList facts = new FactList();
+        FactList facts = new FactList(part);
         facts.text("ageing-of", part.of());
         facts.needed("temperature", part.temperature());
         part.humidityMissing().ifPresentOrElse(missing -> facts.text("humidity", sheet.words().missing(missing)),
                 () -> facts.amount("humidity", part.humidity()));
         part.time().ifPresentOrElse(time -> facts.time("ageing-for", Optional.of(time)),
-                () -> facts.text("ageing-for", sheet.words().notRecorded()));
+                () -> facts.text("ageing-for", facts.untold(TIME)));
         part.standard().ifPresent(standard -> facts.text("ageing-standard", standard));
         return facts.list;
     }
@@ -275,18 +279,42 @@ public final class PartFacts implements Part.Kinds<List<Fact>> {
 
     private final class FactList {
         private final List<Fact> list = new ArrayList<>();
+        private final Part part;
+
+        FactList(Part part) {
+            this.part = part;
+        }
 
         void text(String key, String value) {
             list.add(Fact.of(sheet.words().say("bench-fact." + key), value));
         }
 
         void amount(String key, Optional<Quantity> amount) {
-            written(amount).ifPresent(value -> text(key, value));
+            amount(key, key, amount);
+        }
+
+        /** An amount, if it is given, by its key in a case file; that it was not read is told. */
+        void amount(String key, String written, Optional<Quantity> amount) {
+            written(amount).or(() -> unread(written)).ifPresent(value -> text(key, value));
+        }
+
+        private Optional<String> unread(String written) {
+            return desk.treatment().untold(part, written).filter(missing -> missing.kind() == MissingValue.Kind.NOT_READ)
+                    .map(sheet.words()::missing);
         }
 
         /** An amount without which the step cannot be repeated; that it is not on record is told. */
         void needed(String key, Optional<Quantity> amount) {
-            text(key, written(amount).orElseGet(sheet.words()::notRecorded));
+            needed(key, key, amount);
+        }
+
+        void needed(String key, String written, Optional<Quantity> amount) {
+            text(key, written(amount).orElseGet(() -> untold(written)));
+        }
+
+        /** What the case says in the place of a value. */
+        String untold(String written) {
+            return sheet.words().missing(desk.treatment().untold(part, written));
         }
 
         private Optional<String> written(Optional<Quantity> amount) {
@@ -294,7 +322,7 @@ public final class PartFacts implements Part.Kinds<List<Fact>> {
         }
 
         void time(String key, Optional<Quantity> time) {
-            time.ifPresent(value -> text(key, sheet.numbers().duration(value).text()));
+            time.map(value -> sheet.numbers().duration(value).text()).or(() -> unread(TIME)).ifPresent(value -> text(key, value));
         }
 
         void thing(String key, String id) {

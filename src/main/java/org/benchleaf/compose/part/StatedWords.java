@@ -1,6 +1,7 @@
 package org.benchleaf.compose.part;
 
 import java.util.Optional;
+import org.benchleaf.model.MissingValue;
 import org.benchleaf.model.StatedValue;
 import org.benchleaf.quantity.Unit;
 import org.benchleaf.words.NumberText;
@@ -21,7 +22,12 @@ public final class StatedWords {
 
     /** The value in words; that it was not recorded where there is none. */
     public String of(Optional<StatedValue> value) {
-        return value.map(this::of).orElseGet(words::notRecorded);
+        return of(value, Optional.empty());
+    }
+
+    /** The value in words, or what the case says in its place. */
+    public String of(Optional<StatedValue> value, Optional<MissingValue> missing) {
+        return value.map(this::of).orElseGet(() -> words.missing(missing));
     }
 
     /** The value as a sentence takes it, a mean with what is known of its readings behind it: "7.2 (mean, n = 5)", "about 7". */

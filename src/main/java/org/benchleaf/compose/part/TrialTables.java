@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.benchleaf.model.MissingValue;
+import org.benchleaf.model.StatedValue;
 import org.benchleaf.model.Trial;
 import org.benchleaf.page.Block;
 import org.benchleaf.page.Fact;
@@ -18,22 +20,26 @@ public final class TrialTables {
 
     private final Sheet sheet;
     private final Words words;
+    private final CaseDesk desk;
     private final Trial trial;
+    private final int number;
 
-    public TrialTables(Sheet sheet, Trial trial) {
+    public TrialTables(Sheet sheet, CaseDesk desk, Trial trial) {
         this.sheet = sheet;
+        this.desk = desk;
+        this.number = desk.treatment().trials().indexOf(trial);
         this.words = sheet.words();
         this.trial = trial;
     }
 
     /** The arms alone, for the public. */
-    public Section arms(CaseDesk desk) {
-        return section(List.of(facts(desk), armTable().table(Optional.empty())));
+    public Section arms() {
+        return section(List.of(facts(), armTable().table(Optional.empty())));
     }
 
     /** The arms and what was read of each, with the files. */
-    public Section measured(CaseDesk desk) {
-        List<Block> blocks = new ArrayList<>(List.of(facts(desk)));
+    public Section measured() {
+        List<Block> blocks = new ArrayList<>(List.of(facts()));
         tables().forEach(table -> blocks.add(table.table(desk.file(sheet, table))));
         return section(blocks);
     }
@@ -44,12 +50,12 @@ public final class TrialTables {
     }
 
     /** What differs, what is alike, what the arms are compared with; that no control is on record where none is. */
-    private Facts facts(CaseDesk desk) {
+    private Facts facts() {
         List<Fact> facts = new ArrayList<>();
         facts.add(Fact.of(words.say("trial.of"), words.say("trial.ground", "of", words.term("trial-ground",
                 trial.of().word()), "what", trial.what())));
         facts.add(Fact.of(words.say("trial.varies"), trial.varies()));
-        facts.add(Fact.of(words.say("trial.alike"), trial.alike().isEmpty() ? words.notRecorded()
+        facts.add(Fact.of(words.say("trial.alike"), trial.alike().isEmpty() ? words.missing(untold("alike"))
                 : String.join("; ", trial.alike())));
         List<String> controls = trial.arms().stream().filter(Trial.Arm::control).map(Trial.Arm::is).toList();
         facts.add(Fact.of(words.say("trial.controls"), controls.isEmpty() ? words.say("trial.controls-not-recorded")
@@ -98,17 +104,35 @@ public final class TrialTables {
     }
 
     private List<DataTable.Cell> row(Trial.Measure measure, Trial.Arm arm) {
-        StatedWords stated = new StatedWords(sheet.words(), sheet.numbers(), measure.unit());
         Optional<Trial.Reading> reading = measure.of(arm);
         return List.of(DataTable.Cell.words(arm.is()),
                 DataTable.Cell.words(reading.flatMap(Trial.Reading::wordsBefore)
-                        .orElseGet(() -> stated.of(reading.flatMap(Trial.Reading::before)))),
-                DataTable.Cell.words(reading.flatMap(Trial.Reading::wordsAfter)
-                        .orElseGet(() -> stated.of(reading.flatMap(Trial.Reading::after)))));
+                        .orElseGet(() -> stated(measure, reading, reading.flatMap(Trial.Reading::before), "before"))),
+                DataTable.Cell.words(after(measure, reading)));
+    }
+
+    /** What was read of an arm in the end, or what the case says in its place. */
+    public String after(Trial.Measure measure, Optional<Trial.Reading> reading) {
+        return reading.flatMap(Trial.Reading::wordsAfter)
+                .orElseGet(() -> stated(measure, reading, reading.flatMap(Trial.Reading::after), "after"));
+    }
+
+    private String stated(Trial.Measure measure, Optional<Trial.Reading> reading, Optional<StatedValue> value, String key) {
+        return new StatedWords(words, sheet.numbers(), measure.unit()).of(value, unread(measure, reading, key));
+    }
+
+    private Optional<MissingValue> unread(Trial.Measure measure, Optional<Trial.Reading> reading, String key) {
+        return reading.flatMap((Trial.Reading one) -> untold("results", trial.results().indexOf(measure), "readings",
+                measure.readings().indexOf(one), key));
+    }
+
+    /** What the case says in the place of a value of the trial. */
+    private Optional<MissingValue> untold(Object... way) {
+        return desk.treatment().untold().at(Stream.concat(Stream.of("trials", number), Stream.of(way)).toArray());
     }
 
     private DataTable.Cell count(Trial.Arm arm) {
         return arm.count().map(count -> DataTable.Cell.number(String.valueOf(count)))
-                .orElseGet(() -> DataTable.Cell.missing(words.notRecorded()));
+                .orElseGet(() -> DataTable.Cell.missing(words.missing(untold("arms", trial.arms().indexOf(arm), "n"))));
     }
 }

@@ -309,7 +309,8 @@ public final class Compositions implements Recipe.Kinds<Composition> {
         List<Composition> what = recipe.ingredients().stream().map(this::of).toList();
         List<Composition.Spirit> burning = what.stream().map(Composition::spirit).flatMap(Optional::stream).toList();
         return Composition.joined(what, what.stream().map(any -> new MassShare(0, 1)).toList()).with(Optional.empty(), first(burning))
-                .lacking(unknown.of("composition", "proportions-unrecorded", "part", recipe.id()));
+                .lacking(unknown.of("composition", recipe.portions().isEmpty() ? "proportions-unrecorded" : "basis-unrecorded",
+                        "part", recipe.id()));
     }
 
     @Override

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.benchleaf.calculate.Figure;
 import org.benchleaf.calculate.FigureKey;
 import org.benchleaf.calculate.Inputs;
@@ -47,6 +48,8 @@ final class Preparations {
 
     private final Bench bench;
     private final Strengths strengths;
+    /** Solutions of a retold case of which nothing says how much is needed: told together, since no sheet asks for it. */
+    private final List<Solution> unsized = new ArrayList<>();
     private final Compositions compositions;
     private final MeasureChoice measuring;
     private final Map<String, Minutes> stepTimes;
@@ -75,6 +78,8 @@ final class Preparations {
         for (String id : CriticalPath.order(usedBy)) {
             bench.source().solution(id).flatMap(this::prepare).ifPresent(made::add);
         }
+        unsized.stream().findFirst().ifPresent(first -> bench.messages().add(FigureMessages.NOTHING_TO_MAKE.at(first.place(),
+                "solution", unsized.stream().map(Solution::id).collect(Collectors.joining("', '")))));
         return made;
     }
 
@@ -155,6 +160,10 @@ final class Preparations {
     private void tellNoBatch(Solution solution) {
         Optional<String> why = Optional.of(heaviest(solution).why()).filter(text -> countsMass(solution)
                 && !text.isEmpty() && !(bench.uses().of(solution.id()).isEmpty() && solution.make().isEmpty()));
+        if (why.isEmpty() && bench.source().sources().retelling().isPresent()) {
+            unsized.add(solution);
+            return;
+        }
         bench.messages().add(why.map(text -> FigureMessages.NO_DENSITY.at(solution.place(), "solution", solution.id(),
                 "why", text)).orElseGet(() -> FigureMessages.NOTHING_TO_MAKE.at(solution.place(),
                         "solution", solution.id())));
