@@ -118,7 +118,15 @@ class ClassGuessesTest {
     void a_sheet_that_dries_until_its_mass_stands_still_is_weighed_the_day_before() {
         assertThat(row("spring-course-preparation.html", "begin-table", "Weigh each sheet")).contains("Thursday 16 April 2026, 12:43 ",
                 "12 min (6 × 1–2 min)");
-        assertThat(text(page("spring-course-stations.html").body())).contains("as it was weighed on Thursday 16 April 2026");
+        assertThat(text(page("spring-course-stations.html").body())).contains("what it weighed on Thursday 16 April 2026",
+                "who goes on after the class: weighs it each working day");
+    }
+
+    /** What the technician weighs on Thursday and the trainee on Friday has its field, under its key of a record. */
+    @Test
+    void what_a_dried_sheet_weighs_on_two_days_has_its_fields() {
+        String form = page("spring-course-record.html").html();
+        assertThat(form).contains("On the working day before", "Taken out", "day before", "taken out");
     }
 
     /** What is ordered by its pieces says of what; the meter's standard is bought, and its label stands by each vessel of stock. */
@@ -141,10 +149,10 @@ class ClassGuessesTest {
         assertThat(text(page("spring-course-orders.html").body())).contains("Issue 3 of Monday 16 March 2026");
     }
 
-    /** From the plan: the supervisor releases elsewhere when station 4 lowers its sheet, from 9:33 to 9:37. */
+    /** From the plan: the supervisor releases elsewhere when station 6 lowers its sheet, from 9:33 to 9:37. */
     @Test
     void who_marks_what_no_supervisor_sees_is_told_when() {
-        assertThat(text(page("spring-course.html").getElementById("outcomes"))).contains("station 4, 09:33–09:37",
+        assertThat(text(page("spring-course.html").getElementById("outcomes"))).contains("station 6, 09:33–09:37",
                 "somebody who marks and does nothing else");
     }
 

@@ -29,7 +29,8 @@ final class StationWords {
     /** How what is done for the record or the room is done, by the word of the plan for it. */
     private static final Map<String, String> BESIDE = Map.of(BesideWork.READ_AGAIN, "class.bath-again", BesideWork.READ_USED,
             "class.used-read", BesideWork.EMPTY_TRAY, "class.tray-emptied", BesideWork.WEIGH_DRY, "class.weigh-dry",
-            BesideWork.WEIGH_WET, "class.weigh-wet", BesideWork.WEIGH_BLOTTED, "class.weigh-blotted");
+            BesideWork.WEIGH_WET, "class.weigh-wet", BesideWork.WEIGH_BLOTTED, "class.weigh-blotted", BesideWork.WEIGH_WEB,
+            "class.weigh-web", BesideWork.WEIGH_DRIED, "class.weigh-dried");
 
     private final Sheet sheet;
     private final ClassDesk desk;
@@ -67,6 +68,7 @@ final class StationWords {
         }
         if (BESIDE.containsKey(turn.work())) {
             return words.say(BESIDE.get(turn.work())) + (turn.work().equals(BesideWork.WEIGH_BLOTTED) ? restraint(step) : "")
+                    + (turn.isWeighedDried() ? until(step) + weighedBefore(turn) : "")
                     + (turn.work().equals(BesideWork.READ_USED) ? stoodOpen(turn) + new OneForAll(sheet, desk).after(turn) : "");
         }
         if (turn.isHold()) {
@@ -105,8 +107,9 @@ final class StationWords {
                     .orElse("");
         }
         if (turn.isTakenOut()) {
-            return words.say("class.taken-out") + weighedBefore(turn) + step.flatMap(Step::until).map(until -> " "
-                    + words.more(words.say("bench.told-until"), until) + ".").orElse("");
+            boolean weighed = desk.reading().turns().stream().anyMatch(other -> other.station() == station
+                    && other.step().equals(turn.step()) && other.isWeighedDried());
+            return words.say("class.taken-out") + (weighed ? "" : until(step));
         }
         if (turn.isWatched()) {
             return step.flatMap(Step::watch).map(watch -> fact("bench.told-watch", watch).strip()).orElse("");
@@ -114,7 +117,11 @@ final class StationWords {
         return inTheTray(turn);
     }
 
-    /** That the sheet was weighed the day before, and so is weighed now. */
+    private String until(Optional<Step> step) {
+        return step.flatMap(Step::until).map(until -> fact("bench.told-until", until)).orElse("");
+    }
+
+    /** That the sheet was weighed the day before, and what to do where its mass has changed too much since. */
     private String weighedBefore(ScheduleReading.Turn turn) {
         return desk.plan().duties().stream().filter(duty -> duty.kind() == Duty.Kind.SHEETS_WEIGHED
                 && duty.step().filter(turn.step()::equals).isPresent()).findFirst().map(duty -> " " + words.say("class.weigh-again",
