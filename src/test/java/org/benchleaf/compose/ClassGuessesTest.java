@@ -149,6 +149,14 @@ class ClassGuessesTest {
         assertThat(text(page("spring-course-orders.html").body())).contains("Issue 3 of Monday 16 March 2026");
     }
 
+    /** Whoever reads a case finds the classes that work through it. */
+    @Test
+    void the_page_of_a_case_leads_to_its_classes() {
+        Document study = DEMO.files().stream().filter(file -> file.path().equals("cases/tide-table/index.html")).findFirst()
+                .map(file -> Jsoup.parse(new String(file.bytes(), StandardCharsets.UTF_8))).orElseThrow();
+        assertThat(study.select("#classes a").eachAttr("href")).anyMatch(href -> href.contains("class-spring-course.html"));
+    }
+
     /** From the plan: the supervisor releases elsewhere when station 6 lowers its sheet, from 9:33 to 9:37. */
     @Test
     void who_marks_what_no_supervisor_sees_is_told_when() {
