@@ -50,7 +50,8 @@ class ClassGuessesTest {
     @ParameterizedTest
     @ValueSource(strings = {"number of its station", "one to spare takes its place", "It is not renewed", "stay closed until the class",
         "95–105 %", "pH 0.05", "beside each meter", "ten times", "the day before", "two move it", "the technician collects the sprayers",
-        "storage solution"})
+        "storage solution", "within 5 % of what the standard tells", "used standard and all rinsings go with",
+        "each between two pieces of film", "just above the temperature at which the wax melts"})
     void the_preparation_sheet_tells_how_work_around_the_class_is_done(String told) {
         assertThat(text(page("spring-course-preparation.html").getElementById("class-notes"))).contains(told);
     }
@@ -65,7 +66,7 @@ class ClassGuessesTest {
         Set<String> known = new TreeSet<>(BenchNeed.OWN_WORDS);
         known.addAll(BenchNote.OWN_WORDS);
         Stream.of(StepKind.values()).map(StepKind::word).forEach(known::add);
-        known.addAll(Set.of("bath", "mend", "support", "press", "blotters", "weighing", "mist"));
+        known.addAll(Set.of("bath", "mend", "support", "press", "blotters", "weighing", "mist", "volatile wax"));
         assertThat(Pattern.compile("for: \\[([^]]+)]").matcher(Files.readString(Path.of(
                 "src/main/resources/reference/bench-notes.yaml"))).results().flatMap(found -> Stream.of(found.group(1).split(", "))))
                 .isNotEmpty().isSubsetOf(known);
@@ -147,6 +148,28 @@ class ClassGuessesTest {
     void papers_are_issued_before_the_first_order_is_due() {
         assertThat(row("spring-course-orders.html", "orders-table", "respirator")).contains("Monday 23 March 2026");
         assertThat(text(page("spring-course-orders.html").body())).contains("Issue 3 of Monday 16 March 2026");
+    }
+
+    /** By hand: 0.5 % of a sheet of 10 g is 0.05 g, and a fifth of that 0.01 g. */
+    @Test
+    void what_a_note_or_a_limit_asks_for_is_laid_out() {
+        assertThat(row("spring-course-preparation.html", "lay-out-table", "Balance")).contains("0.01 g for one of 10–100 g");
+        assertThat(row("spring-course-preparation.html", "lay-out-table", "pH meter")).contains("storage solution of its electrode");
+        assertThat(text(page("spring-course-preparation.html").getElementById("class-notes"))).doesNotContain("trolley");
+        assertThat(text(page("spring-course-preparation.html").body())).contains("for the diluted stock of the trials", "1 mL with 9 mL");
+        assertThat(text(page("spring-course-preparation.html").getElementById("calibration-record"))).contains(
+                "Slope, or first buffer read again", "Passed: yes or no");
+        assertThat(row("spring-course-orders.html", "orders-table", "gloves")).contains("counted in pairs");
+        assertThat(row("spring-course-preparation.html", "begin-table", "Weigh each sheet")).contains("and what lies over the sheet");
+    }
+
+    /** By hand: the studio opens at 9:00, when the fifth change of blotters begins; nobody comes in the night before that. */
+    @Test
+    void a_wait_goes_on_until_the_next_work_and_a_wet_sheet_lies_somewhere_meanwhile() {
+        assertThat(page("spring-course-stations.html").select("table[id$=-times] tr, [id$=-times] tr").stream().map(ClassGuessesTest::text)
+                .filter(row -> row.contains("Drying: between blotters 5"))).isNotEmpty().allSatisfy(row ->
+                        assertThat(row).contains("09:0").doesNotContain(" 08:"));
+        assertThat(text(page("spring-course-stations.html").body())).contains("let the sheet lie flat on its web and carrier");
     }
 
     /** Whoever reads a case finds the classes that work through it. */

@@ -2,6 +2,7 @@ package org.benchleaf.compose.classes;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
@@ -52,7 +53,16 @@ final class StationWords {
     String told(ScheduleReading.Turn turn) {
         boolean first = turn.isMainWork() && begun.add(turn.step());
         String how = how(turn, first);
-        return sentences(desk.work(sheet, turn), how, cautions(turn, first));
+        return sentences(desk.work(sheet, turn), (how + liesUntil(turn)).strip(), cautions(turn, first));
+    }
+
+    /** Where a wet sheet lies that nobody works on at once. */
+    private String liesUntil(ScheduleReading.Turn turn) {
+        boolean wet = turn.isDrained() || turn.isLiftedAndDrained() || turn.work().equals(BesideWork.WEIGH_WET);
+        return desk.reading().turns().stream().filter(other -> wet && other.station() == station && other.isHandsOn()
+                && !other.from().isBefore(turn.to())).min(Comparator.comparing(ScheduleReading.Turn::from))
+                .filter(next -> next.from().isAfter(turn.to()))
+                .map(next -> " " + words.say("class.lies-until", "time", desk.clock(sheet, next.from()))).orElse("");
     }
 
     private static String sentences(String work, String how, String cautions) {
