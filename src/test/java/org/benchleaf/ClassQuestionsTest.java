@@ -56,10 +56,10 @@ class ClassQuestionsTest {
         assertThat(answer(CLASS, question).text().replaceAll("[\\p{Z}]", " ")).contains(told);
     }
 
-    /** From its first minute, Tuesday 14 April 2026, 09:00, to its last, Friday 17 April 2026, 13:55, by the calendar. */
+    /** From its first minute, Tuesday 14 April 2026, 09:00, to its last, Friday 17 April 2026, 14:07, by the calendar. */
     @Test
     void a_plan_of_more_than_two_days_is_told_in_days() {
-        assertThat(pages.get(CLASS).text().replaceAll("[\\p{Z}]", " ")).contains("Friday 17 April 2026, 13:55", "It takes 3 d 4 h 55 min.");
+        assertThat(pages.get(CLASS).text().replaceAll("[\\p{Z}]", " ")).contains("Friday 17 April 2026, 14:07", "It takes 3 d 5 h 7 min.");
     }
 
     /** Work is judged against a drawing of a good result beside a bad one, of each step of the class that has one. */

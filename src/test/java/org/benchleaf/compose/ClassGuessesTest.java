@@ -50,7 +50,8 @@ class ClassGuessesTest {
     @ParameterizedTest
     @ValueSource(strings = {"number of its station", "one to spare takes its place", "It is not renewed", "stay closed until the class",
         "95–105 %", "pH 0.05", "beside each meter", "ten times", "the day before", "two move it", "the technician collects the sprayers",
-        "storage solution"})
+        "storage solution", "within 5 % of what the standard tells", "used standard and all rinsings go with",
+        "each between two pieces of film", "just above the temperature at which the wax melts"})
     void the_preparation_sheet_tells_how_work_around_the_class_is_done(String told) {
         assertThat(text(page("spring-course-preparation.html").getElementById("class-notes"))).contains(told);
     }
@@ -65,7 +66,7 @@ class ClassGuessesTest {
         Set<String> known = new TreeSet<>(BenchNeed.OWN_WORDS);
         known.addAll(BenchNote.OWN_WORDS);
         Stream.of(StepKind.values()).map(StepKind::word).forEach(known::add);
-        known.addAll(Set.of("bath", "mend", "support", "press", "blotters", "weighing", "mist"));
+        known.addAll(Set.of("bath", "mend", "support", "press", "blotters", "weighing", "mist", "volatile wax"));
         assertThat(Pattern.compile("for: \\[([^]]+)]").matcher(Files.readString(Path.of(
                 "src/main/resources/reference/bench-notes.yaml"))).results().flatMap(found -> Stream.of(found.group(1).split(", "))))
                 .isNotEmpty().isSubsetOf(known);
@@ -118,7 +119,15 @@ class ClassGuessesTest {
     void a_sheet_that_dries_until_its_mass_stands_still_is_weighed_the_day_before() {
         assertThat(row("spring-course-preparation.html", "begin-table", "Weigh each sheet")).contains("Thursday 16 April 2026, 12:43 ",
                 "12 min (6 × 1–2 min)");
-        assertThat(text(page("spring-course-stations.html").body())).contains("as it was weighed on Thursday 16 April 2026");
+        assertThat(text(page("spring-course-stations.html").body())).contains("what it weighed on Thursday 16 April 2026",
+                "who goes on after the class: weighs it each working day");
+    }
+
+    /** What the technician weighs on Thursday and the trainee on Friday has its field, under its key of a record. */
+    @Test
+    void what_a_dried_sheet_weighs_on_two_days_has_its_fields() {
+        String form = page("spring-course-record.html").html();
+        assertThat(form).contains("On the working day before", "Taken out", "day before", "taken out");
     }
 
     /** What is ordered by its pieces says of what; the meter's standard is bought, and its label stands by each vessel of stock. */
@@ -141,10 +150,40 @@ class ClassGuessesTest {
         assertThat(text(page("spring-course-orders.html").body())).contains("Issue 3 of Monday 16 March 2026");
     }
 
-    /** From the plan: the supervisor releases elsewhere when station 4 lowers its sheet, from 9:33 to 9:37. */
+    /** By hand: 0.5 % of a sheet of 10 g is 0.05 g, and a fifth of that 0.01 g. */
+    @Test
+    void what_a_note_or_a_limit_asks_for_is_laid_out() {
+        assertThat(row("spring-course-preparation.html", "lay-out-table", "Balance")).contains("0.01 g for one of 10–100 g");
+        assertThat(row("spring-course-preparation.html", "lay-out-table", "pH meter")).contains("storage solution of its electrode");
+        assertThat(text(page("spring-course-preparation.html").getElementById("class-notes"))).doesNotContain("trolley");
+        assertThat(text(page("spring-course-preparation.html").body())).contains("for the diluted stock of the trials", "1 mL with 9 mL");
+        assertThat(text(page("spring-course-preparation.html").getElementById("calibration-record"))).contains(
+                "Slope, or first buffer read again", "Passed: yes or no");
+        assertThat(row("spring-course-orders.html", "orders-table", "gloves")).contains("counted in pairs");
+        assertThat(row("spring-course-preparation.html", "begin-table", "Weigh each sheet")).contains("and what lies over the sheet");
+    }
+
+    /** By hand: the studio opens at 9:00, when the fifth change of blotters begins; nobody comes in the night before that. */
+    @Test
+    void a_wait_goes_on_until_the_next_work_and_a_wet_sheet_lies_somewhere_meanwhile() {
+        assertThat(page("spring-course-stations.html").select("table[id$=-times] tr, [id$=-times] tr").stream().map(ClassGuessesTest::text)
+                .filter(row -> row.contains("Drying: between blotters 5"))).isNotEmpty().allSatisfy(row ->
+                        assertThat(row).contains("09:0").doesNotContain(" 08:"));
+        assertThat(text(page("spring-course-stations.html").body())).contains("let the sheet lie flat on its web and carrier");
+    }
+
+    /** Whoever reads a case finds the classes that work through it. */
+    @Test
+    void the_page_of_a_case_leads_to_its_classes() {
+        Document study = DEMO.files().stream().filter(file -> file.path().equals("cases/tide-table/index.html")).findFirst()
+                .map(file -> Jsoup.parse(new String(file.bytes(), StandardCharsets.UTF_8))).orElseThrow();
+        assertThat(study.select("#classes a").eachAttr("href")).anyMatch(href -> href.contains("class-spring-course.html"));
+    }
+
+    /** From the plan: the supervisor releases elsewhere when station 6 lowers its sheet, from 9:33 to 9:37. */
     @Test
     void who_marks_what_no_supervisor_sees_is_told_when() {
-        assertThat(text(page("spring-course.html").getElementById("outcomes"))).contains("station 4, 09:33–09:37",
+        assertThat(text(page("spring-course.html").getElementById("outcomes"))).contains("station 6, 09:33–09:37",
                 "somebody who marks and does nothing else");
     }
 

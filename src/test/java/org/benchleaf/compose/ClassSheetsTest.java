@@ -118,7 +118,7 @@ class ClassSheetsTest {
         List<String> told = rows("-stations.html", "station-4-times").stream().map(row -> row.get(2)).toList();
         assertThat(told).anyMatch(row -> row.contains("under 4 kg of boards") && row.contains("Not yet the boards: they go on at ")
                         && row.contains("when the sheet has been weighed."))
-                .anyMatch(row -> row.contains("Weigh that web by itself as soon as the sheet is off it"))
+                .anyMatch(row -> row.contains("fold the web up and lay it under the carrier"))
                 .anyMatch(row -> row.contains("Spray 15\u202fmL in all") || row.contains("Spray 15 mL in all"))
                 .anyMatch(row -> row.contains("hold before misting") && row.contains("left every blotter white"));
     }
@@ -281,7 +281,8 @@ class ClassSheetsTest {
         assertThat(rows).extracting(row -> row.get(2)).anyMatch(told -> told.startsWith("Washing: lower.")
                         && told.contains("Watch: the stamp, for the whole first minute."))
                 .anyMatch(told -> told.startsWith("Drying: blotter change 3. Change the blotters: 1 fresh on each face."))
-                .anyMatch(told -> told.startsWith("Drying: take out.") && told.contains("the mass changes by less than 0.5 % in a day"));
+                .anyMatch(told -> told.startsWith("Drying: weigh the dried sheet.")
+                        && told.contains("the mass changes by less than 0.5 % in a day"));
     }
 
     /** Sugarman and Vitale (1992): paper begins to distort at 63 ± 3 % of solids, whatever the sheet weighs. */
@@ -289,7 +290,8 @@ class ClassSheetsTest {
     void when_a_sheet_goes_under_the_boards_is_told_by_its_own_mass() {
         assertThat(rows("-stations.html", "station-1-times")).extracting(row -> row.get(2))
                 .filteredOn(told -> told.startsWith("Drying: weigh the blotted sheet")).singleElement().asString()
-                .contains("dry mass of this sheet, divided by what it weighs now, is 60–66 %", "those of the object");
+                .contains("dry mass of this sheet, divided by what it weighs now, is 60–66 %", "those of the object",
+                        "Below that it is too wet", "Above that it is drier than wished");
     }
 
     /** By hand: 7 practice sheets; the case asks two tests of the stamp under its wax, and the plan keeps the black wet for longer than

@@ -50,6 +50,11 @@ public final class BenchNotes {
         return List.of(note("changes", change, "changed at", "", ""), note("changes", change, "colour", "", ""));
     }
 
+    /** What a class weighs besides, where the mass of a sheet tells when it is dry. */
+    public List<BenchScreen.Note> ofClassDrying() {
+        return List.of(note("weighing", 0, "day before", "", "g"), note("weighing", 0, "taken out", "", "g"));
+    }
+
     private BenchScreen.Note note(String part, int bath, String key, String before, String unit) {
         return new BenchScreen.Note(part, bath, key, sheet.words().say("bench-note." + key.replace(' ', '-')), before, unit,
                 Optional.empty(), Optional.empty());

@@ -11,6 +11,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.benchleaf.compose.chart.StepLength;
 import org.benchleaf.compose.chart.TimelineChart;
+import org.benchleaf.compose.classes.ClassDesk;
 import org.benchleaf.compose.part.BathTimes;
 import org.benchleaf.compose.part.CaseDesk;
 import org.benchleaf.compose.part.CasePageMaker;
@@ -119,6 +120,7 @@ public final class CaseStudyPage implements CasePageMaker {
         }
         new SpotTestTable(sheet, desk).onRecord().filter(any -> !desk.has(CasePageName.RESULTS)).ifPresent(rest::add);
         rest.add(done(sheet, desk));
+        ClassDesk.section(sheet, desk).ifPresent(rest::add);
         ResultsPage.past(sheet, desk).ifPresent(rest::add);
         treatment.trials().forEach(trial -> rest.add(new TrialTables(sheet, desk, trial).arms()));
         timeline(sheet, desk).ifPresent(rest::add);

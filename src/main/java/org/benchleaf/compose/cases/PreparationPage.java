@@ -27,7 +27,6 @@ import org.benchleaf.derive.classes.ClassSupplies;
 import org.benchleaf.derive.figure.Preparation;
 import org.benchleaf.page.Block;
 import org.benchleaf.page.KeyNumbers;
-import org.benchleaf.page.LinkList;
 import org.benchleaf.page.Opening;
 import org.benchleaf.page.Page;
 import org.benchleaf.page.Section;
@@ -57,10 +56,7 @@ public final class PreparationPage implements CasePageMaker {
                 Optional.of(new Opening.Notice(words.say("notice.word"), words.say("bench.notice")))));
         BenchSumsMaker.part(sheet, desk).ifPresent(sheet::add);
         sheet.add(new BriefingMaker(sheet, desk).beforePreparing());
-        List<LinkList.Entry> classes = ClassDesk.ways(sheet, desk);
-        if (!classes.isEmpty()) {
-            sheet.add(new Section("classes", words.say("class.ways"), Optional.empty(), List.of(new LinkList(classes))));
-        }
+        ClassDesk.section(sheet, desk).ifPresent(sheet::add);
         recipes(sheet, desk).ifPresent(sheet::add);
         layOut(sheet, desk).ifPresent(sheet::add);
         totals(sheet, desk).ifPresent(sheet::add);

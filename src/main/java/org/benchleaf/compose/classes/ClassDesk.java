@@ -68,10 +68,16 @@ public record ClassDesk(CaseDesk desk, ClassPlan plan, ScheduleReading reading) 
     }
 
     /** The ways from a page of the case to its classes. */
-    public static List<LinkList.Entry> ways(Sheet sheet, CaseDesk desk) {
+    private static List<LinkList.Entry> ways(Sheet sheet, CaseDesk desk) {
         return of(desk).stream().map(one -> new LinkList.Entry(sheet.link(one.course().title(), one.path(".html")),
                 sheet.words().say("class.way", "begins", one.moment(sheet, one.course().starts()),
                         "stations", one.course().stations()))).toList();
+    }
+
+    /** The ways from a page of the case to its classes, as a section; empty where no class has pages. */
+    public static Optional<Section> section(Sheet sheet, CaseDesk desk) {
+        return Optional.of(ways(sheet, desk)).filter(classes -> !classes.isEmpty()).map(classes ->
+                new Section("classes", sheet.words().say("class.ways"), Optional.empty(), List.of(new LinkList(classes))));
     }
 
     /** The ways from one paper of a class to the others. */

@@ -37,6 +37,8 @@ record ClassNotes(Sheet sheet, ClassDesk desk) {
                 && desk.course().papers().like().isPresent()) {
             work.add(BenchNote.PRACTICE_SHEETS);
         }
+        desk.plan().duties().stream().filter(duty -> duty.kind() == Duty.Kind.SHEETS_GO_THROUGH).flatMap(duty ->
+                duty.step().flatMap(desk.desk().treatment()::step).stream()).forEach(step -> work.addAll(BenchNeed.work(step)));
         if (desk.plan().duties().stream().filter(duty -> duty.kind() == Duty.Kind.SHEETS_GO_THROUGH).flatMap(duty ->
                 duty.step().flatMap(desk.desk().treatment()::step).stream()).map(Step::kind).anyMatch(StepKind.TESTING::equals)) {
             work.add(BenchNote.TRIAL);

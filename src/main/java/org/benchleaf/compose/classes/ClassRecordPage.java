@@ -56,12 +56,12 @@ public final class ClassRecordPage implements ClassPageMaker {
         return new RecordForm.Task(step.id(), sheet.words().say("record-form-task", "step",
                 desk.step(sheet, step.id()), "who", sheet.words().term("role", desk.course().doer(step).word())),
                 step.hold().map(hold -> new RecordForm.Hold(
-                hold.before(), sheet.words().term("role", hold.releasedBy()), desk.course().look(step))), notes(sheet, step),
+                hold.before(), sheet.words().term("role", hold.releasedBy()), desk.course().look(step))), notes(sheet, desk, step),
                 outcomes(sheet, desk, step));
     }
 
     /** Bath by bath and change by change, and at the end what is weighed and used. */
-    private static List<RecordForm.NoteGroup> notes(Sheet sheet, Step step) {
+    private static List<RecordForm.NoteGroup> notes(Sheet sheet, ClassDesk desk, Step step) {
         BenchNotes notes = new BenchNotes(sheet);
         List<RecordForm.NoteGroup> groups = new ArrayList<>();
         int baths = step.part(Part.Bath.class).map(bath -> bath.atMost().orElse(bath.baths())).orElse(0);
@@ -74,7 +74,10 @@ public final class ClassRecordPage implements ClassPageMaker {
         for (int change = 1; change <= changes; change++) {
             groups.add(new RecordForm.NoteGroup(sheet.words().say("class.blotter-change-n", "n", change), notes.ofChange(change)));
         }
-        List<BenchScreen.Note> last = notes.of(step, 0, true, true);
+        List<BenchScreen.Note> last = new ArrayList<>(notes.of(step, 0, true, true));
+        if (desk.reading().turns().stream().anyMatch(turn -> turn.step().equals(step.id()) && turn.isWeighedDried())) {
+            last.addAll(notes.ofClassDrying());
+        }
         if (!last.isEmpty()) {
             groups.add(new RecordForm.NoteGroup(sheet.words().say("record-form.amounts"), last));
         }

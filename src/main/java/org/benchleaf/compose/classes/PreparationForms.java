@@ -86,7 +86,7 @@ record PreparationForms(Sheet sheet, ClassDesk desk) {
                 .map(Duty::begin), Calibration.of(sheet, desk).stream().map(Calibration::begin)).sorted().toList();
         List<Table.Column> columns = new ArrayList<>(words.columns("class.calibration-at", "class.calibration-meter"));
         columns.add(new Table.Column(words.say("class.calibration-buffer", "buffer", Calibration.buffers(sheet, desk)), false));
-        columns.addAll(words.columns("class.calibration-temperature", "class.sign"));
+        columns.addAll(words.columns("class.calibration-temperature", "class.calibration-slope", "class.calibration-passed", "class.sign"));
         List<List<RichText>> rows = times.stream().map(time -> row(desk.moment(sheet, time), columns.size() - 1)).toList();
         return rows.isEmpty() ? Optional.empty() : Optional.of(new Table("calibration-record", words.say("class.calibration-record"),
                 columns, rows, Optional.empty()));

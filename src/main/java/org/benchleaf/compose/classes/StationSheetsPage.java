@@ -1,5 +1,6 @@
 package org.benchleaf.compose.classes;
 
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -141,9 +142,15 @@ public final class StationSheetsPage implements ClassPageMaker {
         Words words = sheet.words();
         String with = turn.takes().stream().filter(one -> !one.endsWith("station " + turn.station()))
                 .map(desk.reading()::thing).collect(Collectors.collectingAndThen(Collectors.toList(), words::list));
-        return List.of(RichText.of(desk.clock(sheet, turn.from())), RichText.of(desk.clock(sheet, turn.to())),
+        return List.of(RichText.of(desk.clock(sheet, turn.from())), RichText.of(desk.clock(sheet, until(desk, turn))),
                 RichText.of(work.told(turn)), RichText.of(with.isEmpty() ? words.say("class.alone") : with),
                 RichText.of(turn.isHandsOn() ? words.say("class.line") : words.say("class.waiting")));
+    }
+
+    /** When a piece is over; a wait goes on until somebody works at the station again. */
+    private static LocalDateTime until(ClassDesk desk, ScheduleReading.Turn turn) {
+        return desk.reading().whole().stream().filter(next -> !turn.isHandsOn() && next.station() == turn.station()
+                && !next.from().isBefore(turn.to())).map(ScheduleReading.Turn::from).min(Comparator.naturalOrder()).orElse(turn.to());
     }
 
     /** What lies at the station, as a list and as it is laid out. */

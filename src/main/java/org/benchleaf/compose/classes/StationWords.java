@@ -2,6 +2,7 @@ package org.benchleaf.compose.classes;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
@@ -29,7 +30,8 @@ final class StationWords {
     /** How what is done for the record or the room is done, by the word of the plan for it. */
     private static final Map<String, String> BESIDE = Map.of(BesideWork.READ_AGAIN, "class.bath-again", BesideWork.READ_USED,
             "class.used-read", BesideWork.EMPTY_TRAY, "class.tray-emptied", BesideWork.WEIGH_DRY, "class.weigh-dry",
-            BesideWork.WEIGH_WET, "class.weigh-wet", BesideWork.WEIGH_BLOTTED, "class.weigh-blotted");
+            BesideWork.WEIGH_WET, "class.weigh-wet", BesideWork.WEIGH_BLOTTED, "class.weigh-blotted", BesideWork.WEIGH_WEB,
+            "class.weigh-web", BesideWork.WEIGH_DRIED, "class.weigh-dried");
 
     private final Sheet sheet;
     private final ClassDesk desk;
@@ -51,7 +53,16 @@ final class StationWords {
     String told(ScheduleReading.Turn turn) {
         boolean first = turn.isMainWork() && begun.add(turn.step());
         String how = how(turn, first);
-        return sentences(desk.work(sheet, turn), how, cautions(turn, first));
+        return sentences(desk.work(sheet, turn), (how + liesUntil(turn)).strip(), cautions(turn, first));
+    }
+
+    /** Where a wet sheet lies that nobody works on at once. */
+    private String liesUntil(ScheduleReading.Turn turn) {
+        boolean wet = turn.isDrained() || turn.isLiftedAndDrained() || turn.work().equals(BesideWork.WEIGH_WET);
+        return desk.reading().turns().stream().filter(other -> wet && other.station() == station && other.isHandsOn()
+                && !other.from().isBefore(turn.to())).min(Comparator.comparing(ScheduleReading.Turn::from))
+                .filter(next -> next.from().isAfter(turn.to()))
+                .map(next -> " " + words.say("class.lies-until", "time", desk.clock(sheet, next.from()))).orElse("");
     }
 
     private static String sentences(String work, String how, String cautions) {
@@ -67,6 +78,7 @@ final class StationWords {
         }
         if (BESIDE.containsKey(turn.work())) {
             return words.say(BESIDE.get(turn.work())) + (turn.work().equals(BesideWork.WEIGH_BLOTTED) ? restraint(step) : "")
+                    + (turn.isWeighedDried() ? until(step) + weighedBefore(turn) : "")
                     + (turn.work().equals(BesideWork.READ_USED) ? stoodOpen(turn) + new OneForAll(sheet, desk).after(turn) : "");
         }
         if (turn.isHold()) {
@@ -105,8 +117,9 @@ final class StationWords {
                     .orElse("");
         }
         if (turn.isTakenOut()) {
-            return words.say("class.taken-out") + weighedBefore(turn) + step.flatMap(Step::until).map(until -> " "
-                    + words.more(words.say("bench.told-until"), until) + ".").orElse("");
+            boolean weighed = desk.reading().turns().stream().anyMatch(other -> other.station() == station
+                    && other.step().equals(turn.step()) && other.isWeighedDried());
+            return words.say("class.taken-out") + (weighed ? "" : until(step));
         }
         if (turn.isWatched()) {
             return step.flatMap(Step::watch).map(watch -> fact("bench.told-watch", watch).strip()).orElse("");
@@ -114,7 +127,11 @@ final class StationWords {
         return inTheTray(turn);
     }
 
-    /** That the sheet was weighed the day before, and so is weighed now. */
+    private String until(Optional<Step> step) {
+        return step.flatMap(Step::until).map(until -> fact("bench.told-until", until)).orElse("");
+    }
+
+    /** That the sheet was weighed the day before, and what to do where its mass has changed too much since. */
     private String weighedBefore(ScheduleReading.Turn turn) {
         return desk.plan().duties().stream().filter(duty -> duty.kind() == Duty.Kind.SHEETS_WEIGHED
                 && duty.step().filter(turn.step()::equals).isPresent()).findFirst().map(duty -> " " + words.say("class.weigh-again",

@@ -15,8 +15,12 @@ public final class BesideWork {
     public static final String WEIGH_WET = "weigh the wet sheet";
     /** The sheet is weighed when it has been blotted, before boards are laid on it. */
     public static final String WEIGH_BLOTTED = "weigh the blotted sheet";
+    /** The web that was weighed with the wet sheet is weighed by itself. */
+    public static final String WEIGH_WEB = "weigh the wet web";
+    /** The sheet is weighed when it has been taken out, as it was on the working day before. */
+    public static final String WEIGH_DRIED = "weigh the dried sheet";
 
-    static final List<String> ALL = List.of(READ_AGAIN, READ_USED, EMPTY_TRAY, WEIGH_DRY, WEIGH_WET, WEIGH_BLOTTED);
+    static final List<String> ALL = List.of(READ_AGAIN, READ_USED, EMPTY_TRAY, WEIGH_DRY, WEIGH_WET, WEIGH_BLOTTED, WEIGH_WEB, WEIGH_DRIED);
 
     private BesideWork() {
     }

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.benchleaf.calculate.Figure;
 import org.benchleaf.derive.classes.ClassSupplies.Kind;
 import org.benchleaf.derive.classes.ClassSupplies.LaidOut;
@@ -23,6 +24,8 @@ record PracticeThings(Bench bench, List<Duty> duties) {
 
     /** The beaker of washing water, by the word of the bench for it. */
     private static final String TRIAL_BEAKER = "trial-beaker";
+    /** The beaker of the stock that is diluted for it. */
+    private static final String TRIAL_STOCK_BEAKER = "trial-stock-beaker";
     private static final Quantity ONE = Quantity.count(1);
 
     /**
@@ -39,8 +42,9 @@ record PracticeThings(Bench bench, List<Duty> duties) {
         steps.forEach(step -> UsedThings.of(step).stream().filter(id -> bench.source().solution(id).isEmpty() && !there.contains(id))
                 .forEach(id -> items.put(id, inTheRoom(Kind.MATERIAL, id, bench.ledger().figure("total." + id).map(Figure::value), "",
                         using(steps, id)))));
-        duties.stream().filter(duty -> duty.kind() == Duty.Kind.BATH_FOR_A_TRIAL).forEach(duty -> items.put(TRIAL_BEAKER,
-                inTheRoom(Kind.BENCH, TRIAL_BEAKER, Optional.of(ONE), "", duty.step().stream().toList())));
+        duties.stream().filter(duty -> duty.kind() == Duty.Kind.BATH_FOR_A_TRIAL).flatMap(duty -> Stream.of(
+                TRIAL_BEAKER, TRIAL_STOCK_BEAKER).map(beaker -> inTheRoom(Kind.BENCH, beaker, Optional.of(ONE), "",
+                        duty.step().stream().toList()))).forEach(item -> items.put(item.id(), item));
         NeededThings.of(bench.source(), steps, List.of(), bench.library(), NeededThings.Users.ONE).stream()
                 .filter(item -> !there.contains(item.id()))
                 .forEach(item -> items.put(item.id(), inTheRoom(Kind.MAKING, item.id(), item.all(), item.words(), item.steps())));

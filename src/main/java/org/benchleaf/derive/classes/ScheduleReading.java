@@ -164,6 +164,11 @@ public final class ScheduleReading {
             return work.equals(StationCut.TAKE_OUT);
         }
 
+        /** Whether a sheet is weighed that was taken out. */
+        public boolean isWeighedDried() {
+            return work.equals(BesideWork.WEIGH_DRIED);
+        }
+
         /** What is done with hands in it, as far as cautions are for that alone. */
         public Set<Handling> handlings() {
             Set<Handling> handlings = EnumSet.noneOf(Handling.class);

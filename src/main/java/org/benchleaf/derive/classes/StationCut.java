@@ -71,6 +71,8 @@ final class StationCut {
 
     /** A wait without a limit: it is kept short, and may be any length. */
     private static final int NO_LIMIT = 1_000_000;
+    /** What lies under weight for longer than these minutes is weighed on two days. */
+    private static final int A_DAY = 24 * 60;
 
     private final TreatmentCase source;
     private final ClassDay day;
@@ -290,7 +292,9 @@ final class StationCut {
         for (Due one : due) {
             keptShort();
             int done = hands(one.step(), one.name(), one.minutes());
-            take(one.thing(), one.step(), done);
+            if (!one.thing().equals(BALANCE) || day.shared().containsKey(BALANCE)) {
+                take(one.thing(), one.step(), done);
+            }
             one.tray().ifPresent(lowered -> take(TRAY, one.step(), lowered, done));
             left -= one.minutes();
         }
@@ -392,6 +396,7 @@ final class StationCut {
         weigh(step, BesideWork.WEIGH_WET);
         keptShort();
         int laid = hands(step, LAY_BETWEEN_BLOTTERS, minutesOf(ClassWork.LAYING_IN));
+        due.add(0, new Due(step, BesideWork.WEIGH_WEB, minutesOf(ClassWork.WEIGHING), BALANCE, Optional.empty()));
         at(step, laid);
         int boarded = laid;
         // What is weighed when it is laid under the boards has been blotted without them.
@@ -426,6 +431,10 @@ final class StationCut {
                 takings.add(new Taking(BOARD, step.id(), boarded, out, boards.each()));
             }
             takings.add(new Taking(WEIGHT, step.id(), boarded, out, press.get().weights()));
+            if (step.part(Part.Weighing.class).isPresent() && press.get().time().filter(time -> minutes(time) > A_DAY).isPresent()) {
+                keptShort();
+                weigh(step, BesideWork.WEIGH_DRIED);
+            }
         }
     }
 

@@ -56,8 +56,9 @@ record StationDuties(CourseClass course, Bench bench, WorkHours hours, List<Clas
                 && step.part(Part.Press.class).isPresent()).forEach(step -> {
             List<ScheduleReading.Turn> out = turns.stream().filter(turn -> turn.step().equals(step.id()) && turn.isTakenOut())
                     .sorted(Comparator.comparing(ScheduleReading.Turn::from)).toList();
-            Optional<LocalDateTime> pressed = turns.stream().filter(turn -> turn.step().equals(step.id()) && !turn.isTakenOut()
-                    && !turn.isClearedAway() && turn.isHandsOn()).map(ScheduleReading.Turn::to).max(Comparator.naturalOrder());
+            Optional<LocalDateTime> pressed = turns.stream().filter(turn -> turn.step().equals(step.id()) && turn.isHandsOn()
+                    && !turn.isTakenOut() && !turn.isWeighedDried() && !turn.isClearedAway()).map(ScheduleReading.Turn::to)
+                    .max(Comparator.naturalOrder());
             if (!out.isEmpty() && pressed.isPresent()) {
                 LocalDateTime to = hours.before(out.get(0).from().toLocalDate(), 1).atTime(out.get(0).from().toLocalTime());
                 if (to.isAfter(pressed.get())) {
