@@ -502,7 +502,7 @@ class DemoClassesTest {
                         "beaker at each meter two for buffers, one for rinsings, one for stock that is poured out and not poured back 8",
                         "conductivity standard in date, to check the meter with before the first bath 1",
                         "bottle for used buffers closed and labelled 1", "conductivity meter with its standard 1",
-                        "balance its step at most a fifth of 0.5 % of the dry sheet: 0.01 g for one of 10–100 g; with a plate larger"
+                        "balance its step at most a thousandth of the dry sheet: 0.01 g for one of 10–100 g; with a plate larger"
                                 + " than the sheet, to weigh it dry and wet 1",
                         "measuring cylinder to measure what is left in a sprayer 1", "lamp for raking light  1",
                         "drying rack or lines, under extraction, for wet blotters 1", "jug to fill trays 2",

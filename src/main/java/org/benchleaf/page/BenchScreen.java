@@ -16,6 +16,7 @@ import java.util.Optional;
  * @param watch what to keep an eye on, where there is only to look or a timer runs, there with what to keep away
  *     from and for how long at most
  * @param until when it is enough, where there is only to look
+ * @param otherwise what to do if it goes otherwise, where a sheet is wet and a timer runs; opened by a touch
  * @param clocks the timers that are started here
  * @param cautions what can happen at the step, the gravest first
  * @param care dangers and protection in one line
@@ -27,7 +28,8 @@ import java.util.Optional;
  * @param enough whether it may end here, though one more bath is foreseen
  */
 public record BenchScreen(String anchor, String name, Optional<String> hand, Optional<BenchStep.Hold> hold,
-        String action, Optional<Fact> amount, Optional<Fact> see, List<Fact> watch, Optional<Fact> until, List<Clock> clocks,
+        String action, Optional<Fact> amount, Optional<Fact> see, List<Fact> watch, Optional<Fact> until,
+        Optional<Fact> otherwise, List<Clock> clocks,
         List<Caution> cautions, String care, List<String> wear, List<Fact> told, boolean drawn, List<Note> notes, boolean last,
         boolean enough) {
 

@@ -19,13 +19,13 @@ final class BenchViewExample implements Supplier<Block> {
                 "supervisor", Optional.of("the re-test of the stamp"), Optional.of("the sheet lies under film"),
                 Optional.of("The sheet may wait 10 min at most."), 600);
         BenchScreen stop = new BenchScreen("step-wash", "6. Washing", Optional.of("Hold point"), Optional.of(hold), "",
-                Optional.empty(), Optional.empty(), List.of(), Optional.empty(), List.of(), List.of(), "", List.of(),
+                Optional.empty(), Optional.empty(), List.of(), Optional.empty(), Optional.empty(), List.of(), List.of(), "", List.of(),
                 List.of(), false,
                 List.of(), false, false);
         BenchScreen bath = new BenchScreen("step-wash", "6. Washing", Optional.of("Bath 1"), Optional.empty(),
                 "Lower the sheet into the bath.", Optional.of(Fact.of("Volume", "6 L")),
                 Optional.of(Fact.of("You should see", "The water turns straw yellow.")),
-                List.of(Fact.of("Watch", "The stamp.")), Optional.empty(),
+                List.of(Fact.of("Watch", "The stamp.")), Optional.empty(), Optional.of(Fact.of("If not", "Lift the sheet out.")),
                 List.of(new BenchScreen.Clock("timer-wash-bath-1", Optional.of("Bath 1"))),
                 List.of(BriefingExample.caution()), "Danger: vapour burns · splash goggles", List.of("Splash goggles."),
                 List.of(Fact.of("Watch", "the stamp")),

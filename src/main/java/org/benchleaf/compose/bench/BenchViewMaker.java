@@ -72,7 +72,7 @@ public final class BenchViewMaker {
         List<BenchScreen> screens = new ArrayList<>();
         told.hold().ifPresent(hold -> screens.add(new BenchScreen(told.anchor(), name(told),
                 Optional.of(sheet.words().say("bench-view.hold")), Optional.of(hold), "", Optional.empty(), Optional.empty(),
-                List.of(), Optional.empty(), List.of(), List.of(), "", List.of(), List.of(), false, List.of(),
+                List.of(), Optional.empty(), Optional.empty(), List.of(), List.of(), "", List.of(), List.of(), false, List.of(),
                 false, false)));
         List<BenchHands.Hand> hands = new BenchHands(sheet, desk, step, told).all();
         int shown = Math.max(0, hands.indexOf(hands.stream().filter(hand -> hand.see().isPresent()).findFirst().orElse(null)));
@@ -98,18 +98,20 @@ public final class BenchViewMaker {
         boolean timed = told.timers().stream().anyMatch(timer -> timer.seconds() > 0);
         List<Fact> watch = step.watch().filter(any -> !hand.clocks().isEmpty() || hand.action().isEmpty() && !timed)
                 .map(watched -> Fact.of(sheet.words().say("bench.told-watch"), WholeSentence.of(watched))).stream().toList();
-        List<Fact> limits = hand.clocks().isEmpty() ? List.of() : named(told, Stream.concat(
-                Stream.of("bench-fact.avoid", "bench.told-at-most"), wets(step, hand) ? Stream.of("bench.told-if-not") : Stream.empty()));
+        List<Fact> limits = hand.clocks().isEmpty() ? List.of()
+                : named(told, Stream.of("bench-fact.avoid", "bench.told-at-most"));
+        Optional<Fact> otherwise = hand.clocks().isEmpty() || !wets(step, hand) ? Optional.empty()
+                : named(told, Stream.of("bench.told-if-not")).stream().findFirst();
         // After the last change of blotters the sheet goes back under its weight: the step ends with what it is to come to, not there.
         boolean back = last && !hand.action().isEmpty() && step.part(Part.Blotters.class).isPresent();
         Optional<Fact> until = step.until().filter(end -> back || hand.action().isEmpty()
                 && BenchHands.fits(step.see().orElse(""), end))
                 .map(end -> Fact.of(sheet.words().say("bench.told-until"), WholeSentence.of(end)));
         return new BenchScreen(told.anchor(), name(told), hand.name(), Optional.empty(), hand.action(), hand.amount(),
-                hand.see(), Stream.of(watch.stream(), looks(step, hand).stream(), limits.stream()).flatMap(facts -> facts).toList(),
-                until, hand.clocks(), cautions,
+                hand.see(), Stream.of(watch.stream(), looks(step, hand), limits.stream()).flatMap(facts -> facts).toList(),
+                until, otherwise, hand.clocks(), cautions,
                 new CareLine(sheet, desk).shortened(cautions, care), told.wear(),
-                told(told, Stream.of(hand.see().stream(), watch.stream(), limits.stream(), until.stream())
+                told(told, Stream.of(hand.see().stream(), watch.stream(), limits.stream(), until.stream(), otherwise.stream())
                         .flatMap(facts -> facts.map(Fact::name)).toList()),
                 drawn && !told.drawings().isEmpty(),
                 new BenchNotes(sheet).of(step, hand.bath(), first, last).stream()
@@ -124,9 +126,9 @@ public final class BenchViewMaker {
     }
 
     /** For what one looks while a clock runs, and when, as the step ticks it off. */
-    private Optional<Fact> looks(Step step, BenchHands.Hand hand) {
-        return hand.clocks().isEmpty() || step.checks().isEmpty() ? Optional.empty()
-                : Optional.of(Fact.of(sheet.words().say("bench-hand.look"), String.join(" · ", step.checks())));
+    private Stream<Fact> looks(Step step, BenchHands.Hand hand) {
+        return hand.clocks().isEmpty() ? Stream.empty()
+                : step.checks().stream().map(check -> Fact.of(sheet.words().say("bench-hand.look"), check));
     }
 
     /** What the step says under these names. */
