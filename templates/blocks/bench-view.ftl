@@ -45,7 +45,7 @@
       <#if screen.see?has_content><p class="screen__see<#if !screen.action?has_content> screen__do</#if>"><b>${screen.see.name}</b> ${screen.see.value}</p></#if>
       <#list screen.watch as watched><p class="screen__see<#if screen.action?has_content> screen__watch</#if>"><b>${watched.name}</b> ${watched.value}</p></#list>
       <#if screen.until?has_content><p class="screen__see"><b>${screen.until.name}</b> ${screen.until.value}</p></#if>
-      <#if screen.otherwise?has_content><details><summary>${screen.otherwise.name}</summary><p>${screen.otherwise.value}</p></details></#if>
+      <#if screen.otherwise?has_content><details class="screen__watch"><summary>${screen.otherwise.name}</summary><p>${screen.otherwise.value}</p></details></#if>
       <#list screen.clocks as clock>
       <div class="screen__time" data-face="${clock.timer}"><#if clock.label?has_content><b>${clock.label}</b></#if></div>
       <#else>
