@@ -40,12 +40,13 @@
       <p>${screen.hold.released}<#if screen.hold.look?has_content> ${words.look}: ${screen.hold.look}.</#if></p>
       <#if screen.hold.meanwhile?has_content><details><summary>${words.meanwhile}</summary><p>${screen.hold.meanwhile}.</p></details></#if>
       <#else>
-      <#if screen.action?has_content><p class="screen__do">${screen.action}</p></#if>
-      <#if screen.amount?has_content><p class="screen__amount"><span>${screen.amount.name}</span> <b>${screen.amount.value}</b></p></#if>
+      <#-- What a bath or a change of blotters asked for is done once its clock runs. -->
+      <#assign past = screen.clocks?filter(clock -> clock.timer?contains("-bath-") || clock.timer?contains("-change-"))?has_content?then(" screen__past", "")>
+      <#if screen.action?has_content><p class="screen__do${past}">${screen.action}</p></#if>
+      <#if screen.amount?has_content><p class="screen__amount${past}"><span>${screen.amount.name}</span> <b>${screen.amount.value}</b></p></#if>
       <#if screen.see?has_content><p class="screen__see<#if !screen.action?has_content> screen__do</#if>"><b>${screen.see.name}</b> ${screen.see.value}</p></#if>
       <#list screen.watch as watched><p class="screen__see<#if screen.action?has_content> screen__watch</#if>"><b>${watched.name}</b> ${watched.value}</p></#list>
       <#if screen.until?has_content><p class="screen__see"><b>${screen.until.name}</b> ${screen.until.value}</p></#if>
-      <#if screen.otherwise?has_content><details class="screen__watch"><summary>${screen.otherwise.name}</summary><p>${screen.otherwise.value}</p></details></#if>
       <#list screen.clocks as clock>
       <div class="screen__time" data-face="${clock.timer}"><#if clock.label?has_content><b>${clock.label}</b></#if></div>
       <#else>
@@ -56,6 +57,7 @@
       <#else>
       <p class="screen__see">${screen.care}</p>
       </#if>
+      <#if screen.otherwise?has_content><details class="screen__watch"><summary>${screen.otherwise.name}</summary><p>${screen.otherwise.value}</p></details></#if>
       <#if screen.drawn>
       <details class="screen__drawings"><summary aria-label="${words.drawings}: ${screen.name}">${words.drawings}</summary></details>
       </#if>

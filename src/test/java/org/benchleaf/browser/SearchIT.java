@@ -100,7 +100,7 @@ class SearchIT {
     /** The parts were named by reading the pages: each is the one whose text holds the words asked for. */
     @ParameterizedTest
     @CsvSource({"bleach the tideline, cases/tide-table/index.html#story-not-done",
-            "attic or cellar, at-home.html#home-1", "stock added, cases/tide-table/results.html#baths-wash"})
+            "attic or cellar, at-home.html#home-1", "colour against fresh water, cases/tide-table/results.html#baths-wash"})
     void a_result_opens_at_the_part_of_the_page_in_which_its_sentence_stands(String question, String place) {
         Windows.lend(window -> {
             ask(window, question);
