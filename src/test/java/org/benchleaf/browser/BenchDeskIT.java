@@ -571,7 +571,7 @@ class BenchDeskIT {
             atStep(window, "step-wash");
             forward(window);
             pressed(window, BATH, "Start");
-            assertThat(window.run("return document.querySelector('.screen:not([hidden])').innerText.replace(/\\s/g, ' ');")).asString()
+            assertThat(window.run("return document.querySelector('.screen:not([hidden])').innerText.replace(/\\s+/g, ' ');")).asString()
                     .contains("Look colour at 1 min Look colour at 5 min Look colour at 15 min", "If it goes otherwise");
             assertThat(window.run("const otherwise = document.querySelector('.screen:not([hidden]) > details.screen__watch');"
                     + "otherwise.open = true; return otherwise.innerText;")).asString().contains("blot the stamp at once");
