@@ -4,9 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
-import java.util.TreeMap;
-import java.util.stream.Collectors;
 import org.benchleaf.run.Told;
 
 /** Lists what drafts still need, a line each, in the order in which the work is done. */
@@ -19,11 +16,8 @@ final class DraftList {
     private DraftList() {
     }
 
-    /** The lines of all drafts among the messages; none if nothing is open. */
-    static List<String> of(List<Told> messages) {
-        Map<String, List<Told>> byFile = new TreeMap<>();
-        messages.stream().filter(message -> message.listed().list() == Told.List.DRAFT)
-                .forEach(message -> byFile.computeIfAbsent(message.file(), file -> new ArrayList<>()).add(message));
+    /** The lines of all drafts, by file what is open in each; none if nothing is. */
+    static List<String> of(Map<String, List<Told>> byFile) {
         List<String> lines = new ArrayList<>();
         byFile.forEach((file, open) -> {
             lines.add(file + " is a draft, which is never published. " + open.size() + " still open:");
@@ -31,17 +25,6 @@ final class DraftList {
             lines.add("");
         });
         return lines;
-    }
-
-    /** Whether the list says a message: what is open, and that a case of which something is open is a draft. */
-    static boolean tells(Told message, Set<String> drafts) {
-        return message.listed().list() == Told.List.DRAFT
-                || message.listed().list() == Told.List.HEAD_OF_DRAFT && drafts.contains(message.file());
-    }
-
-    /** The files of drafts in which something is open. */
-    static Set<String> files(List<Told> messages) {
-        return messages.stream().filter(message -> message.listed().list() == Told.List.DRAFT).map(Told::file).collect(Collectors.toSet());
     }
 
     private static int turn(Told message) {

@@ -9,9 +9,9 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.benchleaf.message.Catalogue;
+import org.benchleaf.message.ConsentMessages;
 import org.benchleaf.message.Message;
 import org.benchleaf.message.Nearest;
-import org.benchleaf.message.Severity;
 import org.benchleaf.model.CaseField;
 import org.benchleaf.model.Library;
 import org.benchleaf.model.Matrix;
@@ -23,8 +23,8 @@ final class Explanation {
     private static final String OF_RULE = "RULE-";
     private static final int COLUMN = 9;
 
-    /** What a message says before the pages that are kept back. */
-    private static final String NOT_PRODUCED = "Not produced:";
+    /** Warnings that keep pages back. */
+    private static final Set<Message.Id> KEEPING_BACK = Set.of(ConsentMessages.SOURCE_FORBIDS, ConsentMessages.SOURCE_LICENCE_NOT_KNOWN);
 
     private final Library library;
 
@@ -59,7 +59,7 @@ final class Explanation {
     }
 
     private static String weight(Message.Id id) {
-        if (id.severity() == Severity.WARNING && id.what().contains(NOT_PRODUCED)) {
+        if (KEEPING_BACK.contains(id)) {
             return "what it names is not published; all else is.";
         }
         return switch (id.severity()) {

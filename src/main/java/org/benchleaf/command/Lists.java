@@ -1,7 +1,9 @@
 package org.benchleaf.command;
 
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.benchleaf.run.Told;
 
@@ -19,9 +21,20 @@ record Lists(List<Told> single, List<String> lines) {
     }
 
     static Lists of(List<Told> messages) {
-        Set<String> drafts = DraftList.files(messages);
-        Set<String> retold = PublicationGaps.files(messages);
-        return new Lists(messages.stream().filter(message -> !DraftList.tells(message, drafts) && !PublicationGaps.tells(message, retold))
-                .toList(), Stream.concat(DraftList.of(messages).stream(), PublicationGaps.of(messages).stream()).toList());
+        Map<String, List<Told>> drafts = byFile(messages, Told.List.DRAFT);
+        Map<String, List<Told>> retold = byFile(messages, Told.List.SOURCE);
+        return new Lists(messages.stream().filter(message -> switch (message.listed().list()) {
+            case NONE -> true;
+            case DRAFT, SOURCE -> false;
+            case HEAD_OF_DRAFT -> !drafts.containsKey(message.file());
+            case HEAD_OF_SOURCE -> !retold.containsKey(message.file());
+        }).toList(), Stream.concat(DraftList.of(drafts).stream(), PublicationGaps.of(retold).stream()).toList());
+    }
+
+    private static Map<String, List<Told>> byFile(List<Told> messages, Told.List list) {
+        Map<String, List<Told>> byFile = new TreeMap<>();
+        messages.stream().filter(message -> message.listed().list() == list)
+                .forEach(message -> byFile.computeIfAbsent(message.file(), file -> new ArrayList<>()).add(message));
+        return byFile;
     }
 }

@@ -5,8 +5,6 @@ import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
-import java.util.TreeMap;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.benchleaf.run.Told;
@@ -23,11 +21,8 @@ final class PublicationGaps {
     private PublicationGaps() {
     }
 
-    /** The lines of all retold cases among the messages; none if their publications leave nothing open. */
-    static List<String> of(List<Told> messages) {
-        Map<String, List<Told>> byFile = new TreeMap<>();
-        messages.stream().filter(message -> message.listed().list() == Told.List.SOURCE)
-                .forEach(message -> byFile.computeIfAbsent(message.file(), file -> new ArrayList<>()).add(message));
+    /** The lines of all retold cases, by file what the publication of each leaves open; none if none does. */
+    static List<String> of(Map<String, List<Told>> byFile) {
         List<String> lines = new ArrayList<>();
         byFile.forEach((file, open) -> {
             Collection<List<Told>> matters = together(open);
@@ -38,17 +33,6 @@ final class PublicationGaps {
             lines.add("");
         });
         return lines;
-    }
-
-    /** Whether the list says a message: what is left open, and that no sheets are made because of it. */
-    static boolean tells(Told message, Set<String> retold) {
-        return message.listed().list() == Told.List.SOURCE
-                || message.listed().list() == Told.List.HEAD_OF_SOURCE && retold.contains(message.file());
-    }
-
-    /** The files of retold cases of which something is left open. */
-    static Set<String> files(List<Told> messages) {
-        return messages.stream().filter(message -> message.listed().list() == Told.List.SOURCE).map(Told::file).collect(Collectors.toSet());
     }
 
     /** What one missing fact leaves open, together, at its first place; all else by itself. */
