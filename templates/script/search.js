@@ -60,10 +60,11 @@
     return (own.length > 0 ? own : all).map(function (word) { return doubts.has(word) ? wordsOf(words.invented)[0] : word; });
   }
 
-  /* Whether a word is a stem with an ending that is no longer than the stem itself. */
+  /* Whether a word is a stem with an ending that is no longer than the stem itself; "wash" is no form of "was", nor "mold" of "mol". */
   function isForm(word, stem) {
     var ending = word.length - stem.length;
-    return stem.length > 2 && word.startsWith(stem) && ending <= Math.min(LONGEST_ENDING, Math.max(3, stem.length));
+    return stem.length > 2 && word.startsWith(stem) && ending <= Math.min(LONGEST_ENDING, Math.max(3, stem.length))
+      && !(stem.length === 3 && /^..([b-df-hj-np-tv-xz])(?!\1|s)[b-df-hj-np-tv-xz]/.test(word));
   }
 
   /* Titles count most, then headings and frequent words, then the rest. */
@@ -170,11 +171,11 @@
   }
 
   function search(question) {
-    var asks = asked(question);
+    var asks = asked(question).map(fits);
     var scores = new Map();
-    asks.forEach(function (word) {
+    asks.forEach(function (ask) {
       var best = new Map();
-      fits(word).forEach(function (how, stem) {
+      ask.forEach(function (how, stem) {
         var places = stems.get(stem), rare = Math.log(1 + pages.length / places.length);
         places.forEach(function (place) {
           var score = how * how * place[1] * rare;
@@ -200,18 +201,21 @@
     return { asks: asks, found: all.slice(0, ENOUGH) };
   }
 
-  /* The sentence that holds most of the words, of those the shortest that is no mere heading or question; and how near to each other they stand. */
+  /* The sentence that holds most of the words: the first under a heading or question that holds them, else the shortest that is
+     neither; and how near to each other they stand. */
   function nearest(texts, asks) {
-    var best = { part: "", text: "", held: 0, short: true };
+    var best = { part: "", text: "", held: 0, short: true, answers: false }, asked = 0;
     texts.forEach(function (sentence) {
       var text = sentence[1], inside = wordsOf(text);
-      var held = asks.filter(function (word) {
-        var root = word.slice(0, Math.max(3, word.length - 2));
-        return inside.some(function (each) { return each.startsWith(root); });
+      var held = asks.filter(function (ask) {
+        return inside.some(function (each) { return ask.has(each) || Array.from(ask.keys()).some(function (stem) { return isForm(each, stem); }); });
       }).length;
-      var short = inside.length < SHORTEST_SENTENCE || /[?\u061f]$/.test(text);
-      if (held > best.held || held === best.held && held > 0 && (short === best.short ? text.length < best.text.length : best.short)) {
-        best = { part: sentence[0], text: text, held: held, short: short };
+      var short = inside.length < SHORTEST_SENTENCE || /[?\u061f]$/.test(text), answers = !short && asked > 0 && asked >= held;
+      var counted = answers ? asked : held;
+      asked = short ? held : 0;
+      if (counted > best.held || counted === best.held && counted > 0 && !best.answers
+          && (answers || (short === best.short ? text.length < best.text.length : best.short))) {
+        best = { part: sentence[0], text: text, held: counted, short: short, answers: answers };
       }
     });
     return best;

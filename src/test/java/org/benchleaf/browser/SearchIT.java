@@ -26,6 +26,8 @@ class SearchIT {
     private static final int FIRST_SCREEN = 5;
     private static final int FIRST = 3;
     /** The index that a search loads at once. */
+    private static final String SENTENCES =
+            "return [...document.querySelectorAll('[data-search-results] li')].map(item => item.textContent);";
     private static final long MOST_BYTES = 60_000;
     private static final String UNTIL_ANSWERED = "const done = arguments[arguments.length - 1]; const asked = arguments[0]; "
             + "const look = () => document.querySelector('[data-search]').dataset.answered === asked ? done([]) : setTimeout(look, 20); "
@@ -73,8 +75,19 @@ class SearchIT {
     void the_sentence_found_and_the_kind_of_page_stand_with_each_result() {
         Windows.lend(window -> {
             ask(window, "bleach");
-            assertThat(window.texts("return [...document.querySelectorAll('[data-search-results] li')].map(item => item.textContent);"))
+            assertThat(window.texts(SENTENCES))
                     .anyMatch(item -> item.contains("Case study") && item.contains("We did not bleach the tideline."));
+        });
+    }
+
+    /** "was seen" is not "wash", and "mol/kg" is not "mould". */
+    @Test
+    void the_sentence_shown_holds_the_words_asked_for_and_not_a_beginning_of_them() {
+        Windows.lend(window -> {
+            ask(window, "wash my letter");
+            assertThat(window.texts(SENTENCES).get(0)).contains("Washing cannot be undone");
+            ask(window, "mould dangerous");
+            assertThat(window.texts(SENTENCES)).isNotEmpty().noneMatch(item -> item.contains("mol/kg"));
         });
     }
 
