@@ -33,6 +33,7 @@ final class CitingSection {
                 "retold", reference.basis().map(basis -> " " + words.say("cite.retold", "publication", basis)).orElse(""),
                 "place", files.place().map(place -> " " + place).orElse(""))));
         facts.add(Fact.of(words.say("cite.version"), words.say("cite.version-about", "version", reference.version())));
+        facts.add(Fact.of(words.say("cite.licence"), reference.licence()));
         for (Citing.Version version : versions) {
             int edition = versions.indexOf(version) + 1;
             facts.add(Fact.of(words.say("cite.changed"), words.say(

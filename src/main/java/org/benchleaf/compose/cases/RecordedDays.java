@@ -61,7 +61,7 @@ final class RecordedDays {
         }
         List<Working> workings = workings();
         if (!workings.isEmpty()) {
-            blocks.add(new WorkingList(words.say("record-days.workings"), workings));
+            blocks.add(new WorkingList(words.say("baths.workings"), workings));
         }
         return Optional.of(new Section("record", words.say("record-days.heading"), Optional.of(words.say("record-days.lead")), blocks));
     }

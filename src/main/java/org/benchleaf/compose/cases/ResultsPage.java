@@ -18,7 +18,6 @@ import org.benchleaf.compose.part.CasePageName;
 import org.benchleaf.compose.part.ChoiceFacts;
 import org.benchleaf.compose.part.Clearance;
 import org.benchleaf.compose.part.Evidence;
-import org.benchleaf.compose.part.PartFacts;
 import org.benchleaf.compose.part.Sheet;
 import org.benchleaf.compose.site.RuleStatements;
 import org.benchleaf.compose.site.RulesPage;
@@ -40,6 +39,8 @@ import org.benchleaf.page.Paths;
 import org.benchleaf.page.Prose;
 import org.benchleaf.page.Section;
 import org.benchleaf.page.Table;
+import org.benchleaf.page.Working;
+import org.benchleaf.page.WorkingList;
 import org.benchleaf.text.RichText;
 import org.benchleaf.words.StepTitle;
 import org.benchleaf.words.WholeSentence;
@@ -118,8 +119,11 @@ public final class ResultsPage implements CasePageMaker {
         }
         if (!blocks.isEmpty() && !desk.worked().isOnRecordAlone()) {
             blocks.add(new Prose(List.of(Prose.Passage.paragraph(words.say("baths.planned")))));
-            blocks.add(new Facts(data.baths().stream().flatMap(baths -> new PartFacts(sheet, desk).bath(baths.bath()).stream())
-                    .distinct().toList()));
+            blocks.add(new Facts(data.baths().stream().flatMap(baths -> baths.planned().stream()).distinct().toList()));
+            List<Working> workings = data.baths().stream().flatMap(BathTable::workings).toList();
+            if (!workings.isEmpty()) {
+                blocks.add(new WorkingList(words.say("baths.workings"), workings));
+            }
         }
         return blocks.isEmpty() ? Optional.empty() : Optional.of(new Section("baths", words.say("baths.heading"),
                 Optional.of(words.say("baths.lead")), blocks));

@@ -1,13 +1,18 @@
 package org.benchleaf.compose.cases;
 
+import java.util.Collection;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.benchleaf.compose.part.CaseDesk;
+import org.benchleaf.compose.part.HazardMaker;
 import org.benchleaf.compose.part.Sheet;
 import org.benchleaf.model.ComparedKind;
 import org.benchleaf.model.ComparedMaterial;
 import org.benchleaf.model.MaterialChoice;
+import org.benchleaf.model.Medium;
 import org.benchleaf.model.SheetWords;
+import org.benchleaf.model.SpotTest;
 import org.benchleaf.model.Step;
 import org.benchleaf.page.Citation;
 import org.benchleaf.page.Fact;
@@ -41,7 +46,7 @@ final class TakingOff {
         return removed.map(cell -> RichText.of(words.say("off.with", "material", adhesive.name(), "says", cell.says()) + " ")
                         .then(sheet.cite(cell.source()).map(Citation::byNumber)
                                 .orElseGet(() -> new Inline.Text("(" + words.say("rules.common-practice") + ")")))
-                        .then(risks(cell)).then(" " + words.say("off.untried")))
+                        .then(risks(cell)).then(held(cell)).then(" " + words.say("off.untried")))
                 .orElseGet(() -> RichText.of(words.say("off.not-known", "material", adhesive.name())));
     }
 
@@ -52,5 +57,26 @@ final class TakingOff {
                 .map(substance -> sheet.library().reference().substances().get(substance).name())
                 .map(sheet.library().phrases()::of).toList();
         return moved.isEmpty() ? "" : " " + words.say("off.moves", "substances", words.list(moved));
+    }
+
+    /** Liquids that hold what takes the adhesive off, and in which no ink and no colour of the sheet moved when each was tested. */
+    private String held(ComparedMaterial.Cell removed) {
+        List<String> liquids = desk.treatment().tests().stream().filter(SpotTest::isLiquidNamed).map(SpotTest::with).distinct()
+                .filter(liquid -> holdsOneOf(removed.with(), liquid) && desk.treatment().object().media().stream()
+                        .allMatch(medium -> stayed(medium, liquid)))
+                .map(new HazardMaker(sheet, desk)::name).toList();
+        return liquids.isEmpty() ? "" : " " + words.say("off.held", "liquids", words.list(liquids));
+    }
+
+    private boolean holdsOneOf(Collection<String> substances, String liquid) {
+        return desk.treatment().matter(liquid).map(desk.library().materials()::get).filter(Objects::nonNull)
+                .flatMap(material -> material.substance().stream()).anyMatch(substances::contains);
+    }
+
+    /** A medium that was tested under a fixative alone, or not at all, has not been seen to stay. */
+    private boolean stayed(Medium medium, String liquid) {
+        List<SpotTest> tests = desk.treatment().tests().stream().filter(test -> test.medium().equals(medium.id())
+                && test.with().equals(liquid) && test.after().isEmpty()).toList();
+        return !tests.isEmpty() && tests.stream().allMatch(test -> test.result().isPassed());
     }
 }

@@ -3,11 +3,15 @@ package org.benchleaf.compose.part;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
+import org.benchleaf.calculate.Figure;
 import org.benchleaf.model.Part;
 import org.benchleaf.model.Recipe;
 import org.benchleaf.model.Solution;
 import org.benchleaf.model.Step;
+import org.benchleaf.page.Fact;
 import org.benchleaf.page.Paths;
+import org.benchleaf.page.Working;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
 import org.benchleaf.words.NumberText;
@@ -35,6 +39,36 @@ public final class BathTable {
 
     public Part.Bath bath() {
         return bath;
+    }
+
+    /** How it was planned, how much water one bath took and how much of it came to each gram of paper. */
+    public List<Fact> planned() {
+        List<Fact> facts = new ArrayList<>(new PartFacts(sheet, desk).bath(bath));
+        volume().ifPresent(volume -> facts.add(amount("baths.volume", volume)));
+        ratio().ifPresent(ratio -> facts.add(amount("baths.ratio", ratio)));
+        return facts;
+    }
+
+    /** How that water was worked out. */
+    public Stream<Working> workings() {
+        WorkingMaker maker = new WorkingMaker(sheet);
+        return Stream.concat(volume().stream(), ratio().stream()).map(maker::make);
+    }
+
+    private Optional<Figure> volume() {
+        return figure("tray-volume").or(() -> figure("volume"));
+    }
+
+    private Optional<Figure> ratio() {
+        return figure("liquor");
+    }
+
+    private Optional<Figure> figure(String name) {
+        return sheet.figure(step.id() + "." + name);
+    }
+
+    private Fact amount(String label, Figure figure) {
+        return Fact.of(sheet.words().say(label), sheet.amount(figure).text());
     }
 
     public DataTable data() {

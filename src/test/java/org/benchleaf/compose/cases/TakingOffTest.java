@@ -34,4 +34,16 @@ class TakingOffTest {
     void where_no_colour_moved_none_is_named() {
         assertThat(told("lock-plan")).isNotEmpty().noneMatch(line -> line.contains("moved in it"));
     }
+
+    /**
+     * The case file of the map has its print and its tint "stable" for 40 min in the reactivating ethanol, and the tint bled in water; of
+     * the tide table only what was tested under a fixative stayed in the bath.
+     */
+    @Test
+    void a_liquid_in_which_every_colour_stayed_is_named_and_one_that_needed_a_fixative_is_not() {
+        assertThat(told("parish-map")).isNotEmpty().allSatisfy(line -> assertThat(line)
+                .contains("Water: an ink or a colour of this sheet moved in it")
+                .contains("Ethanol for reactivating the coated tissue: every ink and colour of this sheet stayed in it"));
+        assertThat(told("tide-table")).noneMatch(line -> line.contains("stayed in it"));
+    }
 }
