@@ -21,7 +21,7 @@ public final class SoundLevel {
      *
      * <p>Range: at least one level, each 0 or more; each counted more than 0 times.
      *
-     * <p>Source: ISO 80000-8:2020, Acoustics: levels are ten times the decimal logarithm of energies, and energies add up.
+     * <p>Source: OSHA, technical manual, noise, appendix I:A-1, combining decibels.
      *
      * @throws OutsideRange if a value lies outside its range
      */

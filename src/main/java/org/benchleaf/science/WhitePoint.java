@@ -8,8 +8,8 @@ import org.benchleaf.quantity.Unit;
 /**
  * The light and the observer that a colour was measured with.
  *
- * <p>Source of the tristimulus values: CIE 15:2004, from memory; the coefficients of ASTM E313 reproduce those of
- * D65/10 and C/2 to 0.001.
+ * <p>Source of the tristimulus values: CIE 15:2004, as carried by open libraries; the coefficients of ASTM E313
+ * reproduce those of D65/10 and C/2 to 0.001.
  */
 public enum WhitePoint {
     D65_10("D65/10", 94.811, 107.304, 0.3138, 0.3310, 900, 1.3013, 1.1498),
