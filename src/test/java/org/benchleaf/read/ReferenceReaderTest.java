@@ -150,6 +150,14 @@ class ReferenceReaderTest {
     }
 
     @Test
+    void no_source_is_listed_twice() {
+        List<String> keys = Stream.of("sources", "sources-trade", "sources-hazards")
+                .flatMap(name -> OwnYaml.list("/reference/" + name + ".yaml").stream()).map(row -> row.text("key")).toList();
+
+        assertThat(keys).hasSizeGreaterThan(150).doesNotHaveDuplicates();
+    }
+
+    @Test
     void nothing_in_the_tables_points_to_a_row_that_is_not_there() {
         Set<String> codes = SHIPPED.statements().keySet();
         Set<String> steps = Stream.of(StepKind.values()).map(StepKind::word).collect(Collectors.toSet());
