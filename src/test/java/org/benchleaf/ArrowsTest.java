@@ -186,6 +186,14 @@ class ArrowsTest {
                 .should().dependOnClassesThat().resideInAPackage(library + "..").check(classes);
     }
 
+    /** A tree of HTML is what these hand to each other: it has no owner, and no further user. */
+    @Test
+    void trees_of_html_stay_with_those_that_read_write_and_change_pages() {
+        ArchRuleDefinition.noClasses().that().resideOutsideOfPackages(Stream.of("read", "words", "compose", "publish", "pack")
+                        .map(name -> ROOT + "." + name + "..").toArray(String[]::new))
+                .should().dependOnClassesThat().resideInAPackage("org.jsoup..").check(classes);
+    }
+
     /** These packages are compiled to the script that pages load. */
     private static final List<String> OF_THE_PAGE_SCRIPT = List.of("quantity", "science", "calculate", "script");
 
