@@ -58,17 +58,6 @@ public record TreatmentCase(String id, String title, String summary, Level level
         privateFields = Set.copyOf(privateFields);
     }
 
-    /** A case of which nobody recorded when its results were read. */
-    public TreatmentCase(String id, String title, String summary, Level level, String language,
-            Publication publication, PrintObject object, List<Damage> condition, List<SpotTest> tests, Proposal proposal,
-            List<Instrument> instruments, List<Solution> solutions, List<Step> steps, List<Result> results,
-            List<Trial> trials, List<Picture> pictures, List<Reason> reasons, Story story, CaseSources sources,
-            List<Translation> translations, boolean workingsPrinted, Set<String> privateFields, Place place) {
-        this(id, title, summary, level, language, publication, object, condition, tests, proposal, instruments, solutions, steps,
-                results, List.of(), trials, pictures, reasons, story, sources, translations, workingsPrinted, privateFields, Untold.NONE,
-                place);
-    }
-
     /** The same case with its words in other languages. */
     public TreatmentCase with(List<Translation> others) {
         return new TreatmentCase(id, title, summary, level, language, publication, object, condition, tests, proposal,

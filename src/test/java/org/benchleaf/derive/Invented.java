@@ -43,6 +43,7 @@ import org.benchleaf.model.StepKind;
 import org.benchleaf.model.Story;
 import org.benchleaf.model.Studio;
 import org.benchleaf.model.TreatmentCase;
+import org.benchleaf.model.Untold;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.QuantityReader;
 import org.benchleaf.read.MethodReader;
@@ -228,8 +229,8 @@ public final class Invented {
                 Optional.of(new PrintObject.SheetSize(q(height), q(width))), Optional.empty(), Optional.empty(), List.of(), List.of(),
                 List.of(), List.of(), List.of(), PLACE);
         return new TreatmentCase("invented", "An invented case", "", Level.FOUNDATION, "en", publication(), object,
-                damages, tests, proposal(), List.of(), solutions, steps, results, List.of(), List.of(), reasons,
-                new Story(sections), CaseSources.NONE, List.of(), true, Set.of(), PLACE);
+                damages, tests, proposal(), List.of(), solutions, steps, results, List.of(), List.of(), List.of(), reasons,
+                new Story(sections), CaseSources.NONE, List.of(), true, Set.of(), Untold.NONE, PLACE);
     }
 
     public Derived derived() {

@@ -11,7 +11,7 @@ import org.benchleaf.model.Step;
 import org.benchleaf.words.Words;
 
 /** What cannot be worked out for a step, each with the value that nobody recorded. */
-final class UntoldAmounts {
+final class UntoldAmounts implements Part.Kinds<Stream<String>> {
 
     private final CaseDesk desk;
     private final Step step;
@@ -23,38 +23,39 @@ final class UntoldAmounts {
 
     /** One sentence for each; none where nothing is missing. */
     List<String> sentences(Words words) {
-        return step.parts().stream().flatMap(this::missing).distinct().map(key -> words.say("untold." + key)).toList();
+        return step.parts().stream().flatMap(part -> part.ask(this)).distinct().map(key -> words.say("untold." + key)).toList();
     }
 
-    private Stream<String> missing(Part part) {
-        if (part instanceof Part.Bath bath) {
-            return where(bath.counted() && (bath.depth().isEmpty() || bath.margin().isEmpty()), "bath");
-        }
-        if (part instanceof Part.Mist mist) {
-            return where(mist.amount().isEmpty(), "mist");
-        }
-        if (part instanceof Part.Chamber chamber) {
-            return where(desk.treatment().sources().retelling().isPresent() && chamber.volume().isPresent()
-                    && chamber.humidity().isPresent() && chamber.temperature().isEmpty(), "chamber");
-        }
-        if (part instanceof Part.Layer layer) {
-            return where(layer.thickness().isEmpty(), "layer");
-        }
-        if (part instanceof Part.Press press) {
-            return where(press.mass().isEmpty(), "press");
-        }
-        if (part instanceof Part.Weighing weighing) {
-            return where(weighing.dry().isEmpty(), "weighing");
-        }
-        if (part instanceof Part.Blotters blotters) {
-            return where(blotters.blotter().flatMap(this::material).flatMap(Material::grammage).isPresent()
-                    && desk.treatment().object().support().grammage().isEmpty()
-                    && (blotters.wet().isEmpty() || blotters.dry().isEmpty()), "blotters");
-        }
-        return part instanceof Part.Mend mend ? ofMend(mend) : Stream.empty();
+    @Override
+    public Stream<String> bath(Part.Bath bath) {
+        return where(bath.counted() && (bath.depth().isEmpty() || bath.margin().isEmpty()), "bath");
     }
 
-    private Stream<String> ofMend(Part.Mend mend) {
+    @Override
+    public Stream<String> mist(Part.Mist mist) {
+        return where(mist.amount().isEmpty(), "mist");
+    }
+
+    @Override
+    public Stream<String> chamber(Part.Chamber chamber) {
+        return where(desk.treatment().sources().retelling().isPresent() && chamber.volume().isPresent()
+                && chamber.humidity().isPresent() && chamber.temperature().isEmpty(), "chamber");
+    }
+
+    @Override
+    public Stream<String> blotters(Part.Blotters blotters) {
+        return where(blotters.blotter().flatMap(this::material).flatMap(Material::grammage).isPresent()
+                && desk.treatment().object().support().grammage().isEmpty()
+                && (blotters.wet().isEmpty() || blotters.dry().isEmpty()), "blotters");
+    }
+
+    @Override
+    public Stream<String> press(Part.Press press) {
+        return where(press.mass().isEmpty(), "press");
+    }
+
+    @Override
+    public Stream<String> mend(Part.Mend mend) {
         if (mend.lap().isEmpty() || mend.strip().isEmpty() && !mend.ofPatch()) {
             return Stream.of("pieces");
         }
@@ -62,6 +63,66 @@ final class UntoldAmounts {
                 .map(Damage::extent).allMatch(Optional::isPresent);
         return Stream.concat(where(!measured, "damages"),
                 where(material(mend.tissue()).flatMap(Material::grammage).isEmpty(), "tissue"));
+    }
+
+    @Override
+    public Stream<String> weighing(Part.Weighing weighing) {
+        return where(weighing.dry().isEmpty(), "weighing");
+    }
+
+    @Override
+    public Stream<String> layer(Part.Layer layer) {
+        return where(layer.thickness().isEmpty(), "layer");
+    }
+
+    @Override
+    public Stream<String> heat(Part.Heat part) {
+        return Stream.empty();
+    }
+
+    @Override
+    public Stream<String> support(Part.Support part) {
+        return Stream.empty();
+    }
+
+    @Override
+    public Stream<String> cleaning(Part.Cleaning part) {
+        return Stream.empty();
+    }
+
+    @Override
+    public Stream<String> fixing(Part.Fixing part) {
+        return Stream.empty();
+    }
+
+    @Override
+    public Stream<String> housing(Part.Housing part) {
+        return Stream.empty();
+    }
+
+    @Override
+    public Stream<String> suction(Part.Suction part) {
+        return Stream.empty();
+    }
+
+    @Override
+    public Stream<String> light(Part.Light part) {
+        return Stream.empty();
+    }
+
+    @Override
+    public Stream<String> gas(Part.Gas part) {
+        return Stream.empty();
+    }
+
+    @Override
+    public Stream<String> tape(Part.Tape part) {
+        return Stream.empty();
+    }
+
+    @Override
+    public Stream<String> ageing(Part.Ageing part) {
+        return Stream.empty();
     }
 
     private Optional<Material> material(String id) {

@@ -28,6 +28,7 @@ import org.benchleaf.model.Publication;
 import org.benchleaf.model.Publication.State;
 import org.benchleaf.model.Story;
 import org.benchleaf.model.TreatmentCase;
+import org.benchleaf.model.Untold;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
 import org.benchleaf.read.SourceLicenceReader;
@@ -361,7 +362,7 @@ class ClearanceTest {
                         List.of(), PLACE);
         return new TreatmentCase("case", "A sheet", "A sheet is treated.", Level.FOUNDATION, "en", publication, object,
                 List.of(), List.of(), new Proposal(List.of(), List.of(), Optional.empty(), List.of(), Map.of(), List.of(),
-                PLACE), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), new Story(List.of()), CaseSources.NONE,
-                List.of(), true, Set.of(), PLACE);
+                PLACE), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), new Story(List.of()),
+                CaseSources.NONE, List.of(), true, Set.of(), Untold.NONE, PLACE);
     }
 }
