@@ -144,7 +144,7 @@ class CaseLayOutTest {
     void every_work_that_the_table_of_needs_names_is_one_that_a_case_can_have() throws IOException {
         Set<String> known = new TreeSet<>(BenchNeed.OWN_WORDS);
         Stream.of(StepKind.values()).map(StepKind::word).forEach(known::add);
-        known.addAll(List.of("bath", "mend", "support", "press", "blotters", "weighing", "mist", "volatile wax"));
+        known.addAll(List.of("bath", "mend", "support", "press", "blotters", "weighing", "mist", "chamber", "volatile wax"));
         assertThat(WrittenNeeds.rows()).allSatisfy(row -> assertThat(known).containsAll(texts(row.get("for")).toList()));
     }
 

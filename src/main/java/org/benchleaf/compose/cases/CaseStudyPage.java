@@ -521,8 +521,9 @@ public final class CaseStudyPage implements CasePageMaker {
     }
 
     private static Optional<Facts> notDone(Sheet sheet, TreatmentCase treatment) {
-        List<Fact> options = treatment.proposal().options().stream().map((Proposal.Option option) ->
-                new Fact(WholeSentence.of(option.option()), sheet.linked(WholeSentence.of(option.whyNot())))).toList();
+        List<Fact> options = treatment.proposal().options().stream().map((Proposal.Option option) -> new Fact(
+                sheet.words().say("study.considered", "option", option.option().strip()),
+                sheet.linked(WholeSentence.of(option.whyNot())))).toList();
         return options.isEmpty() ? Optional.empty() : Optional.of(new Facts(options));
     }
 

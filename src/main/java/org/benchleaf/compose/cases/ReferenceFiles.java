@@ -17,6 +17,7 @@ import org.benchleaf.page.Paths;
  */
 final class ReferenceFiles {
 
+    private static final String LICENCE = "Licence: ";
     private static final String LINE = "\r\n";
     private static final Map<Character, String> IN_BIBTEX = Map.of('\\', "\\textbackslash{}", '{', "\\{", '}', "\\}", '%', "\\%",
             '&', "\\&", '$', "\\$", '#', "\\#", '_', "\\_", '~', "\\textasciitilde{}", '^', "\\textasciicircum{}");
@@ -43,7 +44,7 @@ final class ReferenceFiles {
         field(fields, "title", "{" + escaped(reference.title()) + "}");
         field(fields, "howpublished", "{" + escaped(reference.publisher()) + "}");
         reference.day().ifPresent(day -> field(fields, "year", String.valueOf(day.getYear())));
-        field(fields, "note", "Version " + reference.version()
+        field(fields, "note", "Version " + reference.version() + ". " + LICENCE + escaped(reference.licence())
                 + reference.basis().map(basis -> ". Retold from: " + escaped(basis)).orElse(""));
         reference.doi().ifPresent(doi -> field(fields, "doi", doi));
         reference.address().ifPresent(address -> field(fields, "url", address));
@@ -69,8 +70,12 @@ final class ReferenceFiles {
         tag(lines, "LA", reference.language());
         reference.doi().ifPresent(doi -> tag(lines, "DO", doi));
         reference.address().ifPresent(address -> tag(lines, "UR", address));
-        reference.basis().ifPresent(basis -> tag(lines, "N1", "Retold from: " + basis));
+        tag(lines, "N1", note());
         return lines.append("ER  - ").append(LINE).toString();
+    }
+
+    private String note() {
+        return LICENCE + reference.licence() + reference.basis().map(basis -> ". Retold from: " + basis).orElse("");
     }
 
     private static void tag(StringBuilder lines, String tag, String value) {
@@ -83,7 +88,7 @@ final class ReferenceFiles {
                 "issued", reference.day().map(day -> JsonText.object("date-parts",
                         List.of(List.of(day.getYear(), day.getMonthValue(), day.getDayOfMonth())))),
                 "version", reference.version(), "language", reference.language(), "DOI", reference.doi(),
-                "URL", reference.address(), "note", reference.basis().map(basis -> "Retold from: " + basis)))) + "\n";
+                "URL", reference.address(), "note", note()))) + "\n";
     }
 
     private static Map<String, Object> name(String author) {

@@ -25,7 +25,7 @@ class NotDoneTest {
             assertThat(section.heading()).isEqualTo("What we did not do");
             assertThat(section.blocks()).extracting(Block::getClass).extracting(Object::toString)
                     .containsExactly(Prose.class.toString(), Facts.class.toString());
-            assertThat(((Facts) section.blocks().get(1)).facts()).anyMatch(fact -> fact.name().equals("Wash on blotters only."));
+            assertThat(((Facts) section.blocks().get(1)).facts()).anyMatch(fact -> fact.name().equals("Considered: wash on blotters only"));
         });
     }
 }

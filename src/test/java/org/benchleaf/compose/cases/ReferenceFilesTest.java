@@ -47,6 +47,7 @@ class ReferenceFilesTest {
             Optional.of(new Source("quill-1998", "Quill & Reed", "1998", "Acid cuttings", "J. of Paper 3, 1-9", Optional.empty(), "read",
                     true)));
     private static final String BASIS = "Retold from: Quill & Reed 1998: Acid cuttings. J. of Paper 3, 1-9";
+    private static final String NOTE = "Licence: CC-BY-4.0. " + BASIS;
     private static final ReferenceFiles FILES = new ReferenceFiles(REFERENCE);
 
     @Test
@@ -56,7 +57,7 @@ class ReferenceFilesTest {
         assertThat(text(entry, BibTeXEntry.KEY_TITLE)).isEqualTo(REFERENCE.title());
         assertThat(text(entry, BibTeXEntry.KEY_AUTHOR)).isEqualTo("Quill, Ada and Tarn Quay Paper Studio");
         assertThat(text(entry, BibTeXEntry.KEY_YEAR)).isEqualTo("2026");
-        assertThat(text(entry, BibTeXEntry.KEY_NOTE)).isEqualTo("Version 3f9a2c01");
+        assertThat(text(entry, BibTeXEntry.KEY_NOTE)).isEqualTo("Version 3f9a2c01. Licence: CC-BY-4.0");
         assertThat(text(entry, BibTeXEntry.KEY_DOI)).isEqualTo("10.5555/12345678");
         assertThat(text(entry, BibTeXEntry.KEY_URL)).isEqualTo("https://tarn-quay.example/cases/tide-table/index.html");
     }
@@ -77,15 +78,15 @@ class ReferenceFilesTest {
         assertThat(read.getDOI()).isEqualTo("10.5555/12345678");
     }
 
-    /** The notes of the forms: {@code note} of BibTeX and CSL, N1 of RIS (RIS Format Specifications: "Notes"). */
+    /** The notes of the forms: {@code note} of BibTeX and CSL, N1 of RIS (RIS: "Notes"); none has a field for a licence. */
     @Test
     void a_reference_to_a_retold_case_names_the_publication() throws Exception {
         ReferenceFiles files = new ReferenceFiles(RETOLD);
         BibTeXEntry entry = new BibTeXParser().parseFully(new StringReader(files.bibtex())).getEntries().get(new Key("cuttings"));
-        assertThat(text(entry, BibTeXEntry.KEY_NOTE)).isEqualTo("Version 3f9a2c01. " + BASIS);
-        assertThat(new RISParser().parse(new StringReader(files.ris())).getReferences().get(0).getNotes()).containsExactly(BASIS);
+        assertThat(text(entry, BibTeXEntry.KEY_NOTE)).isEqualTo("Version 3f9a2c01. " + NOTE);
+        assertThat(new RISParser().parse(new StringReader(files.ris())).getReferences().get(0).getNotes()).containsExactly(NOTE);
         List<Map<String, Object>> items = new ObjectMapper().readValue(files.csl(), new TypeReference<>() { });
-        assertThat(CSLItemData.fromJson(items.get(0)).getNote()).isEqualTo(BASIS);
+        assertThat(CSLItemData.fromJson(items.get(0)).getNote()).isEqualTo(NOTE);
         assertThat(FILES.bibtex() + FILES.ris() + FILES.csl()).doesNotContain("Retold");
     }
 
