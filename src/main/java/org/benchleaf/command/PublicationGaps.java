@@ -5,7 +5,6 @@ import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.stream.Collectors;
 import org.benchleaf.message.OpenQuestion;
 import org.benchleaf.run.Told;
@@ -37,7 +36,8 @@ final class PublicationGaps {
     private static Collection<List<Told>> together(List<Told> open) {
         Map<String, List<Told>> some = new LinkedHashMap<>();
         open.forEach(message -> {
-            List<Told> same = some.computeIfAbsent(missing(message).orElseGet(() -> line(message)), key -> new ArrayList<>());
+            String fact = asked(message).isNone() ? line(message) : asked(message).fact();
+            List<Told> same = some.computeIfAbsent(fact, key -> new ArrayList<>());
             if (same.stream().noneMatch(other -> line(other).equals(line(message)))) {
                 same.add(message);
             }
@@ -45,8 +45,8 @@ final class PublicationGaps {
         return some.values();
     }
 
-    private static Optional<String> missing(Told message) {
-        return message.listed().asks().map(OpenQuestion::fact);
+    private static OpenQuestion asked(Told message) {
+        return message.listed().asks();
     }
 
     private static String line(Told message) {
@@ -54,10 +54,9 @@ final class PublicationGaps {
     }
 
     private static String line(List<Told> same) {
-        List<OpenQuestion> asked = same.stream().flatMap(message -> message.listed().asks().stream()).toList();
-        List<String> steps = asked.stream().flatMap(one -> one.step().stream()).distinct().toList();
+        List<String> steps = same.stream().map(message -> asked(message).step()).filter(step -> !step.isEmpty()).distinct().toList();
         return "  line " + same.get(0).line() + ", " + same.stream().map(Told::code).distinct().collect(Collectors.joining(", "))
                 + ": Whether these rules are kept" + (steps.isEmpty() ? "" : " at " + (steps.size() == 1 ? "step" : "steps") + " '"
-                + String.join("', '", steps) + "'") + " cannot be told: " + asked.get(0).fact() + ".";
+                + String.join("', '", steps) + "'") + " cannot be told: " + asked(same.get(0)).fact() + ".";
     }
 }

@@ -1,7 +1,6 @@
 package org.benchleaf.message;
 
 import java.util.Comparator;
-import java.util.Optional;
 
 /**
  * One thing said to the author, with its holes filled.
@@ -11,9 +10,9 @@ import java.util.Optional;
  * @param what what is the matter
  * @param why why it matters
  * @param fix what to do
- * @param asks what it asks that the case leaves open; empty where it asks nothing
+ * @param asks what it asks that the case leaves open
  */
-public record Message(Id id, Place place, String what, String why, String fix, Optional<OpenQuestion> asks) {
+public record Message(Id id, Place place, String what, String why, String fix, OpenQuestion asks) {
 
     /** The order in which messages are told: by file, line, column, code. */
     static final Comparator<Message> READING_ORDER = Comparator
@@ -25,7 +24,7 @@ public record Message(Id id, Place place, String what, String why, String fix, O
 
     /** One that asks nothing. */
     public Message(Id id, Place place, String what, String why, String fix) {
-        this(id, place, what, why, fix, Optional.empty());
+        this(id, place, what, why, fix, OpenQuestion.NONE);
     }
 
     /** The stable code. */

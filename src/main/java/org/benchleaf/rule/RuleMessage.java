@@ -24,14 +24,14 @@ record RuleMessage(String rule, Severity severity, String what, String why, Stri
     /**
      * The message with its holes already filled; where a reason would answer it, it says how to record one.
      *
-     * @param asks the fact that it asks for; empty where it tells what was not kept
+     * @param asks the fact that it asks for; none where it tells what was not kept
      */
-    Message told(Place place, Optional<String> step, Optional<OpenQuestion> asks, boolean takesReason) {
+    Message told(Place place, Optional<String> step, OpenQuestion asks, boolean takesReason) {
         if (!takesReason) {
             return new Message(this, place, what, why, fix, asks);
         }
         String record = "{rule: " + rule + step.map(id -> ", step: " + id).orElse("") + ", why: …}";
-        return asks.isEmpty()
+        return asks.isNone()
                 ? new Message(this, place, what + " This needs a stated reason.", why,
                         fix + " To go on for a reason, add " + record + " under 'reasons:'.")
                 : new Message(this, place, what, why,

@@ -75,7 +75,7 @@ record Speaking(String rule, Rule.Weight weight, boolean forTrainees, boolean pa
         return new RuleMessage(rule, severity, what, why, remedy, leftToSource).told(place, step, asks(), takesReason());
     }
 
-    private Optional<OpenQuestion> asks() {
-        return missing.map(fact -> new OpenQuestion(fact, step));
+    private OpenQuestion asks() {
+        return missing.map(fact -> new OpenQuestion(fact, step.orElse(""))).orElse(OpenQuestion.NONE);
     }
 }

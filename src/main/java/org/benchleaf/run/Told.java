@@ -1,7 +1,6 @@
 package org.benchleaf.run;
 
 import java.util.Comparator;
-import java.util.Optional;
 import org.benchleaf.message.ConsentMessages;
 import org.benchleaf.message.DraftMessages;
 import org.benchleaf.message.Message;
@@ -41,9 +40,9 @@ public record Told(String file, int line, int column, String code, Severity seve
      * @param pointer of the place in the file, as a JSON Pointer
      * @param asks what it asks that the case leaves open
      */
-    public record Listed(List list, String pointer, String what, String fix, Optional<OpenQuestion> asks) {
+    public record Listed(List list, String pointer, String what, String fix, OpenQuestion asks) {
 
-        public static final Listed NOWHERE = new Listed(List.NONE, "", "", "", Optional.empty());
+        public static final Listed NOWHERE = new Listed(List.NONE, "", "", "", OpenQuestion.NONE);
 
         private static Listed of(Message message) {
             List list = list(message);
