@@ -97,8 +97,8 @@ final class SolutionForm {
                             AMOUNT_PER_VOLUME)),
                     name(group, "in"));
             case "dilute" -> dilute(group);
-            case "saturate" -> new Recipe.Saturate(name(group, "solid"), name(group, "in"),
-                    group.needQuantity("at", TEMPERATURE));
+            case "saturate" -> new Recipe.Saturate(name(group, "solid"), name(group, "in"), isLeftOpen(group, "at") ? Optional.empty()
+                    : Optional.of(group.needQuantity("at", TEMPERATURE)));
             case "adjust" -> new Recipe.Adjust(name(group, "liquid"), name(group, "with"),
                     group.need(StatedForm.ph(group, "to"), "to", ANY_PH), group.quantity("at", TEMPERATURE));
             default -> parts(id, group);

@@ -378,7 +378,8 @@ public final class CaseTexts {
         public Result words(Result.Words from) {
             List<String> ranks = all(at + "ranks", from.ranks());
             return new Result.Words(name(from), method(from.method()), ranked("before", from.before(), from.ranks(), ranks),
-                    ranked("after", from.after(), from.ranks(), ranks), ranks, note(from.note()), from.place());
+                    ranked("after", from.after(), from.ranks(), ranks), ranks, from.unit(), from.instrument(), from.equilibrated(),
+                    note(from.note()), conditions(from.conditions()), from.place());
         }
 
         /** A word of the scale is told as it stands there, so that its rank is found. */
