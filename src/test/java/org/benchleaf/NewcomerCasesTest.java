@@ -176,7 +176,7 @@ class NewcomerCasesTest {
         Told told = told(content, "cuttings");
         assertThat(ofStep(told, "wash")).noneMatch(what -> what.contains("water")).noneMatch(what -> what.contains("calcium"))
                 .anyMatch(what -> what.contains("means alcohol or another solvent for 'text'"));
-        assertThat(ofStep(told, "line")).noneMatch(what -> what.contains("mist of water"))
+        assertThat(ofStep(told, "line")).noneMatch(what -> what.contains("wetting without"))
                 .anyMatch(what -> what.contains("means alcohol or another solvent for 'text'"));
     }
 
@@ -281,6 +281,36 @@ class NewcomerCasesTest {
         assertThat(ofStep(told(content, "cuttings"), "spray"))
                 .anyMatch(what -> what.contains("A liquid of step 'spray' is above pH 10.5"))
                 .noneMatch(what -> what.contains("bath"));
+    }
+
+    /** Chelation has no part that tells how its liquid came to the sheet; a step of its own kind is asked as what it is nearest to. */
+    @Test
+    void a_step_that_says_that_it_was_brushed_is_told_so_and_is_asked_nothing_of_a_bath() throws IOException {
+        String alkalize = "    kind: alkalization\n    do: Deacidify it in a bath of";
+        for (String kind : List.of("alkalization", "chelation", "other\n    named: brushing on\n    nearest: washing")) {
+            Path content = changed("cuttings", alkalize, "    kind: " + kind + "\n    applied: brush\n    do: Brush on");
+            Path file = content.resolve("cases/cuttings/case.md");
+            Files.writeString(file, Files.readString(file).replace("is: printing ink", "is: gouache"));
+            Told told = told(content, "cuttings");
+            assertThat(told.page("index.html")).as(kind).contains("Applied: with a brush");
+            assertThat(ofStep(told, "alkalize")).as(kind).noneMatch(what -> what.contains("bathes") || what.contains("immersion")
+                    || what.contains("of the bath")).anyMatch(what -> what.contains("wetting without a bath (mist, brush, swab)"));
+        }
+        assertThat(ofStep(told(CONTENT, "cuttings"), "alkalize")).anyMatch(what -> what.contains("bathes"));
+        Told dipped = told(changed("cuttings", alkalize, "    kind: chelation\n    applied: immersion\n    do: Deacidify it in a bath of"),
+                "cuttings");
+        assertThat(ofStep(dipped, "alkalize")).anyMatch(what -> what.contains("bathes"));
+    }
+
+    @Test
+    void dilution_to_a_ph_leads_to_the_way_it_is_written() throws IOException {
+        for (String key : List.of("strength", "to")) {
+            Path content = changed("long-drawing", "steps:\n  - id: clean\n", "solutions:\n  weak: {name: Weak, dilute: {stock:"
+                    + " calcium-hydroxide, with: ion-exchanged-water, " + key + ": pH 9.3}}\nsteps:\n  - id: clean\n    uses: [weak]\n");
+            assertThat(WholeLine.checked(content, content.resolve("cases/long-drawing"), LibraryChecker.check(LibraryReader.read(content)))
+                    .messages().all()).map(Message::fix).contains("Write 'adjust: {liquid: calcium-hydroxide, with: ion-exchanged-water,"
+                            + " to: pH 9.3}' in its place.");
+        }
     }
 
     /** The same case, told as a treatment of the studio. */

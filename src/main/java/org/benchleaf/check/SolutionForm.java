@@ -21,6 +21,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.benchleaf.message.FormMessages;
 import org.benchleaf.message.Place;
 import org.benchleaf.model.LowReserve;
@@ -115,6 +116,14 @@ final class SolutionForm {
     }
 
     private Recipe dilute(Fields group) {
+        Optional<String> ph = Stream.of("strength", "to").filter(group::isScalar).flatMap(key -> group.text(key).stream())
+                .filter(text -> text.strip().startsWith("pH")).findFirst();
+        if (ph.isPresent()) {
+            group.messages().add(FormMessages.DILUTED_TO_PH.at(group.place(), "found", ph.get(), "stock", name(group, "stock"),
+                    "with", name(group, "with")));
+            group.soundness().spoil(group.place());
+            return STAND_IN;
+        }
         Optional<Quantity> strength = group.positive("strength", StrengthKinds.of(context, VOLUME_FRACTION, MASS_FRACTION,
                 MASS_PER_VOLUME, AMOUNT_PER_VOLUME));
         Optional<Quantity> oneIn = group.positive("one in", NUMBER, COUNT);

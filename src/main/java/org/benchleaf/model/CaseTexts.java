@@ -199,7 +199,8 @@ public final class CaseTexts {
                 from.handsOn(), from.after(),
                 from.waiting().map(wait -> new Step.Wait(wait.time(), wait.day(), text(at + "wait", wait.sign()))),
                 from.atMost(), from.hold().map(hold -> hold(at + "hold.", hold)), from.by(), from.people(),
-                from.overnight(), from.on(), from.within(), from.area(), text(at + "edge", from.edge()), from.avoids(), from.uses(),
+                from.overnight(), from.on(), from.within(), from.area(), text(at + "edge", from.edge()), from.applied(), from.avoids(),
+                from.uses(),
                 from.practised(), from.emergency(), from.resize().map(resize -> new Step.Decision(resize.yes(),
                         text(at + "resize.why", resize.why()))), text(at + "aim", from.aim()), text(at + "instead", from.instead()),
                 each(from.parts(), (item, part) -> part(at, part)), from.place());

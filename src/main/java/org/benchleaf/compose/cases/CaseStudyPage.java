@@ -422,7 +422,8 @@ public final class CaseStudyPage implements CasePageMaker {
 
     /** How a step was set, and which liquids it used, as a sentence of its own; nothing where its parts tell nothing. */
     private static RichText settings(Sheet sheet, CaseDesk desk, Step step) {
-        List<Fact> facts = new ArrayList<>(step.parts().stream().flatMap(part -> part.ask(new PartFacts(sheet, desk)).stream()).toList());
+        List<Fact> facts = new ArrayList<>(PartFacts.applied(sheet.words(), step).stream().toList());
+        step.parts().forEach(part -> facts.addAll(part.ask(new PartFacts(sheet, desk))));
         List<String> liquids = step.uses().stream().filter(id -> isLiquid(desk, id)).toList();
         if (!liquids.isEmpty()) {
             facts.add(new Fact(sheet.words().say("study.liquids"), PartFacts.things(sheet, desk, liquids)));
