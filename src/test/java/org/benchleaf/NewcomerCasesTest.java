@@ -176,7 +176,7 @@ class NewcomerCasesTest {
         Told told = told(content, "cuttings");
         assertThat(ofStep(told, "wash")).noneMatch(what -> what.contains("water")).noneMatch(what -> what.contains("calcium"))
                 .anyMatch(what -> what.contains("means alcohol or another solvent for 'text'"));
-        assertThat(ofStep(told, "line")).noneMatch(what -> what.contains("mist of water"))
+        assertThat(ofStep(told, "line")).noneMatch(what -> what.contains("wetting without"))
                 .anyMatch(what -> what.contains("means alcohol or another solvent for 'text'"));
     }
 
@@ -235,6 +235,82 @@ class NewcomerCasesTest {
         Checked own = WholeLine.checked(own(content), content.resolve("cases/long-drawing"),
                 LibraryChecker.check(LibraryReader.read(content)));
         assertThat(own.messages().all()).filteredOn(message -> message.code().equals("FORM-027")).hasSize(4);
+    }
+
+    /** How much water came to the limewater, and how warm it was when it was made, nobody wrote down. */
+    @Test
+    void a_stock_thinned_to_a_ph_and_one_saturated_at_an_unknown_temperature_are_told_as_written() throws IOException {
+        Path content = changed("long-drawing", "steps:\n  - id: clean\n", """
+                solutions:
+                  lime: {name: Limewater, saturate: {solid: calcium-hydroxide, in: ion-exchanged-water, at: not known}, make: 1 L}
+                  weak: {name: Weak limewater, adjust: {liquid: lime, with: ion-exchanged-water, to: pH 9.3}, make: 1 L}
+                  other: {name: Other limewater, adjust: {liquid: ion-exchanged-water, with: lime, to: about pH 9}}
+                  fourth: {name: Fourth of it, dilute: {stock: lime, with: ion-exchanged-water, one in: 4}, make: 1 L}
+                  water: {name: Pure, adjust: {liquid: ion-exchanged-water, with: ion-exchanged-water, to: pH 9}}
+                  beyond: {name: Beyond, adjust: {liquid: lime, with: ion-exchanged-water, to: pH 13.5}}
+                steps:
+                  - id: clean
+                    uses: [lime, weak, other, fourth, water, beyond]
+                """);
+        Told told = told(content, "long-drawing");
+        assertThat(told.page("index.html")).contains(
+                "Limewater (saturated; how strong cannot be worked out, because the temperature is not recorded)",
+                "Weak limewater (Limewater brought to pH 9.3 with ion-exchanged water)",
+                "Other limewater (ion-exchanged water brought to pH about 9 with Limewater)");
+        assertThat(told.whats()).filteredOn(what -> what.contains("does not change a pH")).hasSize(2)
+                .noneMatch(what -> what.contains("9.3"));
+        assertThat(told.whats()).anyMatch(what -> what.equals("'lime.strength' cannot be worked out, because the temperature at which"
+                + " 'lime' was saturated is not recorded."));
+        Path file = content.resolve("cases/long-drawing/case.md");
+        Files.writeString(file, Files.readString(file).replace("at: not known", "at: not read (chapter one)"));
+        assertThat(told(content, "long-drawing").page("index.html"))
+                .contains("because the temperature is not read by who tells it: chapter one)");
+        Files.writeString(file, Files.readString(file).replace("at: not read (chapter one)", "at: 20 °C").replace("  beyond:", "  # ")
+                .replace(", beyond]", "]"));
+        assertThat(told(content, "long-drawing").page("index.html")).contains("Limewater (saturated at 20 °C)");
+    }
+
+    @Test
+    void a_liquid_that_is_no_bath_is_not_called_one() throws IOException {
+        Path content = changed("cuttings", "steps:\n", "steps:\n  - id: spray\n    kind: local wet treatment\n    do: Spray it.\n"
+                + "    takes: not known\n    uses: [calcium-hydroxide, ion-exchanged-water]\n");
+        Path file = content.resolve("cases/cuttings/case.md");
+        Files.writeString(file, Files.readString(file).replace("steps:\n", "solutions:\n  lime: {name: Lime, dissolve: {solid:"
+                + " calcium-hydroxide, in: ion-exchanged-water, strength: not known}}\nsteps:\n")
+                .replace("uses: [calcium-hydroxide, ion-exchanged-water]\n  - id: wash", "uses: [lime]\n  - id: wash"));
+        assertThat(ofStep(told(content, "cuttings"), "spray"))
+                .anyMatch(what -> what.contains("A liquid of step 'spray' is above pH 10.5"))
+                .noneMatch(what -> what.contains("bath"));
+    }
+
+    /** Chelation has no part that tells how its liquid came to the sheet; a step of its own kind is asked as what it is nearest to. */
+    @Test
+    void a_step_that_says_that_it_was_brushed_is_told_so_and_is_asked_nothing_of_a_bath() throws IOException {
+        String alkalize = "    kind: alkalization\n    do: Deacidify it in a bath of";
+        for (String kind : List.of("alkalization", "chelation", "other\n    named: brushing on\n    nearest: washing")) {
+            Path content = changed("cuttings", alkalize, "    kind: " + kind + "\n    applied: brush\n    do: Brush on");
+            Path file = content.resolve("cases/cuttings/case.md");
+            Files.writeString(file, Files.readString(file).replace("is: printing ink", "is: gouache"));
+            Told told = told(content, "cuttings");
+            assertThat(told.page("index.html")).as(kind).contains("Applied: with a brush");
+            assertThat(ofStep(told, "alkalize")).as(kind).noneMatch(what -> what.contains("bathes") || what.contains("immersion")
+                    || what.contains("of the bath")).anyMatch(what -> what.contains("wetting without a bath (mist, brush, swab)"));
+        }
+        assertThat(ofStep(told(CONTENT, "cuttings"), "alkalize")).anyMatch(what -> what.contains("bathes"));
+        Told dipped = told(changed("cuttings", alkalize, "    kind: chelation\n    applied: immersion\n    do: Deacidify it in a bath of"),
+                "cuttings");
+        assertThat(ofStep(dipped, "alkalize")).anyMatch(what -> what.contains("bathes"));
+    }
+
+    @Test
+    void dilution_to_a_ph_leads_to_the_way_it_is_written() throws IOException {
+        for (String key : List.of("strength", "to")) {
+            Path content = changed("long-drawing", "steps:\n  - id: clean\n", "solutions:\n  weak: {name: Weak, dilute: {stock:"
+                    + " calcium-hydroxide, with: ion-exchanged-water, " + key + ": pH 9.3}}\nsteps:\n  - id: clean\n    uses: [weak]\n");
+            assertThat(WholeLine.checked(content, content.resolve("cases/long-drawing"), LibraryChecker.check(LibraryReader.read(content)))
+                    .messages().all()).map(Message::fix).contains("Write 'adjust: {liquid: calcium-hydroxide, with: ion-exchanged-water,"
+                            + " to: pH 9.3}' in its place.");
+        }
     }
 
     /** The same case, told as a treatment of the studio. */
@@ -448,15 +524,19 @@ class NewcomerCasesTest {
         Files.writeString(file, Files.readString(file).replaceFirst("support: \\{paper: newsprint,",
                 "items: [{id: one, is: The leaf, size: not read (methods), condition: not read}]\n"
                         + "  support: {paper: newsprint, grammage: not read, thickness: not read,")
-                .replace("takes: not known", "takes: not read"));
+                .replace("takes: not known", "takes: not read")
+                .replace("is: printing ink, state: not known", "is: printing ink, state: not read (methods)"));
         Told told = told(content, "cuttings");
         assertThat(told.page("index.html")).contains("Size: not read by who tells it: methods", "grammage not read by who tells it",
                 "thickness not read by who tells it").contains("Condition: not read by who tells it");
         assertThat(told.page("results.html")).contains("water not recorded not read by who tells it: figures");
         assertThat(told.page("results.html")).contains("water control not read by who tells it", "Washing not read by who tells it");
         assertThat(told.file("trial-baths-1.csv")).contains("not read by who tells it: figures");
-        assertThat(told.page("index.html")).contains("Temperature: not read by who tells it: methods",
-                "Aged for: not read by who tells it: methods");
+        assertThat(told.file("trial-baths-arms.csv")).isEqualTo("arm,role,n,n-missing\r\nwater,control,,not read by who tells it\r\n"
+                + "limewater,treated,3,\r\n");
+        assertThat(told.file("trial-baths-arms.csv-metadata.json")).contains("n-missing");
+        assertThat(told.page("index.html")).contains("printing ink, state not read by who tells it: methods",
+                "Temperature: not read by who tells it: methods", "Aged for: not read by who tells it: methods");
     }
 
     /** The hazards of the reagent are not known; how strong the publication made it is no recipe for the bench. */
@@ -490,6 +570,10 @@ class NewcomerCasesTest {
         assertThat(told(content, "long-drawing").whats())
                 .anyMatch(what -> what.contains("Whether the parts of 'paste' count mass or volume is not recorded"))
                 .noneMatch(what -> what.contains("In which proportions"));
+        Path file = content.resolve("cases/long-drawing/case.md");
+        Files.writeString(file, Files.readString(file).replace("strengths for the public: yes", "strengths for the public: no"));
+        assertThat(told(content, "long-drawing").page("index.html"))
+                .contains("Paste (whether by mass or by volume is not recorded)").doesNotContain("in full");
     }
 
     @Test
@@ -520,17 +604,66 @@ class NewcomerCasesTest {
                         .doesNotContain("'about'"));
     }
 
+    /** The publication has a figure; of the readings nothing was read but how the sheets were aged and in what it was measured. */
+    @Test
+    void unit_method_after_and_ageing_of_a_result_in_words_are_told() throws IOException {
+        Told told = told(changed("cuttings", "results:\n  - measure", """
+                trials:
+                  - id: baths
+                    question: Which bath whitens more?
+                    of: test sheets
+                    what: strips
+                    varies: Bath
+                    arms: [{id: plain, is: water, control: yes}, {id: lime, is: limewater}]
+                    results: [{measure: chain, method: viscometry, unit: g/mol, readings: [{arm: lime, after: not read}]}]
+
+                results:
+                  - measure: molar mass
+                    method: size exclusion
+                    method after: viscometry
+                    unit: g/mol
+                    aged: 8 d at 80 °C
+                    before: not read (figures)
+                    after: not read (figures)
+                  - measure: strength
+                    method: by hand
+                    aged: 3 wk in the light
+                    before: weak
+                    after: rather good
+                  - measure"""), "cuttings");
+        assertThat(told.page("results.html")).contains("Unit g/mol", "Method after treatment viscometry",
+                "Aged before it was measured 8 d at 80 °C", "Aged before it was measured 3 wk in the light",
+                "chain in each arm, viscometry, in g/mol");
+    }
+
     @Test
     void a_study_on_test_sheets_is_told_as_what_the_publication_tells() throws IOException {
         Path content = changed("cuttings", "kind: newspaper cuttings", "kind: test sheets");
         Path file = content.resolve("cases/cuttings/case.md");
         Files.writeString(file, Files.readString(file).replace("  media:\n", "  items:\n    - {id: one, is: Those washed}\n"
                 + "    - {id: two, is: Those lined}\n  media:\n").replace("    kind: washing\n", "    kind: washing\n    of: [one]\n")
-                .replace("    kind: lining\n", "    kind: lining\n    of: [two]\n"));
+                .replace("    kind: lining\n", "    kind: lining\n    of: [two]\n").replace("    kind: alkalization\n",
+                "    kind: alkalization\n    of: [one]\n").replace("    after: [alkalize]\n", ""));
         assertThat(told(content, "cuttings").page("index.html")).contains("These pages tell what a publication tells.",
                 "steps on different sheets need not follow one another", "If you have a sheet of paper at home")
                 .doesNotContain("what was done to one sheet").doesNotContain("In this order").doesNotContain("a sheet like this")
                 .doesNotContain("Decision");
+    }
+
+    /** Washing and alkalization of one leaf follow one another; nobody told whether the other leaf was lined before or after. */
+    @Test
+    void steps_on_different_items_whose_order_is_not_told_have_no_numbers() throws IOException {
+        Path content = changed("cuttings", "  media:\n",
+                "  items:\n    - {id: one, is: The first}\n    - {id: two, is: The second}\n  media:\n");
+        assertThat(told(content, "cuttings").page("index.html")).contains("In this order", "1. Washing", "3. Lining");
+        Path file = content.resolve("cases/cuttings/case.md");
+        String parted = Files.readString(file).replaceAll("(?m)^(    kind: (washing|alkalization))$", "$1\n    of: [one]")
+                .replace("    kind: lining\n", "    kind: lining\n    of: [two]\n");
+        Files.writeString(file, parted);
+        assertThat(told(content, "cuttings").page("index.html")).contains("In this order", "1. Washing", "3. Lining");
+        Files.writeString(file, parted.replace("    after: [alkalize]\n", ""));
+        assertThat(told(content, "cuttings").page("index.html")).doesNotContain("In this order").doesNotContainPattern("\\d\\. (Wash|Lin)")
+                .contains("need not follow one another");
     }
 
     @Test

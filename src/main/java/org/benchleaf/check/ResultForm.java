@@ -117,7 +117,7 @@ final class ResultForm {
     /** A value with a unit is a number as a report states it; everything else is words. */
     private Result statedOrWords(String measure, Fields fields) {
         if (!fields.has("unit") && !isPh(measure)) {
-            return words(measure, fields);
+            return words(measure, fields, Optional.empty());
         }
         Unit unit = unit(measure, fields);
         StatedForm form = new StatedForm(fields, unit);
@@ -125,7 +125,7 @@ final class ResultForm {
         Optional<StatedValue> after = form.read("after");
         boolean told = List.of("before", "after").stream().allMatch(key -> !fields.has(key)
                 || (key.equals("before") ? before : after).isPresent() || fields.isScalar(key) && fields.missing(key).isPresent());
-        return before.isEmpty() && after.isEmpty() || !told ? words(measure, fields)
+        return before.isEmpty() && after.isEmpty() || !told ? words(measure, fields, Optional.of(unit).filter(one -> one != Unit.NONE))
                 : new Result.Stated(MeasureName.of(measure), method(measure, fields), unit, before, after, fields.text("instrument"),
                         fields.positive("equilibrated", TIME), fields.text("note"), conditions(fields, unit),
                         fields.place("measure"));
@@ -139,10 +139,10 @@ final class ResultForm {
         return measure.equals(PH) || measure.startsWith(PH + " ") || measure.startsWith(PH + ",");
     }
 
-    private Result words(String measure, Fields fields) {
+    private Result words(String measure, Fields fields, Optional<Unit> unit) {
         return new Result.Words(MeasureName.of(measure), method(measure, fields), fields.text("before"), fields.text("after"),
-                fields.texts("ranks"),
-                fields.text("note"), fields.place("measure"));
+                fields.texts("ranks"), unit, fields.text("instrument"), fields.positive("equilibrated", TIME), fields.text("note"),
+                conditions(fields, unit.orElse(Unit.NONE)), fields.place("measure"));
     }
 
     private String method(String measure, Fields fields) {

@@ -44,7 +44,7 @@ final class ResultTexts implements Result.Kinds<List<String>> {
 
     @Override
     public List<String> words(Result.Words result) {
-        return Stream.concat(Stream.of(result.method()),
+        return Stream.concat(Stream.concat(Stream.of(result.method()), read(result.conditions()).stream()),
                 Stream.concat(result.ranks().stream(),
                         Stream.of(result.before(), result.after(), result.note()).flatMap(Optional::stream))).toList();
     }

@@ -21,6 +21,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.benchleaf.message.FormMessages;
 import org.benchleaf.message.Place;
 import org.benchleaf.model.LowReserve;
@@ -97,8 +98,8 @@ final class SolutionForm {
                             AMOUNT_PER_VOLUME)),
                     name(group, "in"));
             case "dilute" -> dilute(group);
-            case "saturate" -> new Recipe.Saturate(name(group, "solid"), name(group, "in"),
-                    group.needQuantity("at", TEMPERATURE));
+            case "saturate" -> new Recipe.Saturate(name(group, "solid"), name(group, "in"), isLeftOpen(group, "at") ? Optional.empty()
+                    : Optional.of(group.needQuantity("at", TEMPERATURE)));
             case "adjust" -> new Recipe.Adjust(name(group, "liquid"), name(group, "with"),
                     group.need(StatedForm.ph(group, "to"), "to", ANY_PH), group.quantity("at", TEMPERATURE));
             default -> parts(id, group);
@@ -115,6 +116,14 @@ final class SolutionForm {
     }
 
     private Recipe dilute(Fields group) {
+        Optional<String> ph = Stream.of("strength", "to").filter(group::isScalar).flatMap(key -> group.text(key).stream())
+                .filter(text -> text.strip().startsWith("pH")).findFirst();
+        if (ph.isPresent()) {
+            group.messages().add(FormMessages.DILUTED_TO_PH.at(group.place(), "found", ph.get(), "stock", name(group, "stock"),
+                    "with", name(group, "with")));
+            group.soundness().spoil(group.place());
+            return STAND_IN;
+        }
         Optional<Quantity> strength = group.positive("strength", StrengthKinds.of(context, VOLUME_FRACTION, MASS_FRACTION,
                 MASS_PER_VOLUME, AMOUNT_PER_VOLUME));
         Optional<Quantity> oneIn = group.positive("one in", NUMBER, COUNT);

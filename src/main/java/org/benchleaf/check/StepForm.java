@@ -64,7 +64,8 @@ final class StepForm {
                 wait(fields), atMost, fields.group("hold").map(StepForm::hold), fields.text("by").orElse("conservator"),
                 fields.whole("people").orElse(1), fields.yes("overnight", false),
                 within(fields).isPresent() ? Optional.empty() : fields.date("on"), within(fields),
-                fields.text("area").orElse("whole"), fields.text("edge"), fields.texts("avoid"), fields.texts("uses"),
+                fields.text("area").orElse("whole"), fields.text("edge"),
+                fields.text("applied").filter(word -> fields.missing("applied").isEmpty()), fields.texts("avoid"), fields.texts("uses"),
                 fields.yes("practised", false), fields.group("emergency").map(StepForm::emergency),
                 fields.group("resize").map(StepForm::decision), fields.text("aim"), fields.text("instead"),
                 parts.read(fields), fields.place("id"));

@@ -5,8 +5,8 @@ import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import org.benchleaf.message.OpenQuestion;
 import org.benchleaf.run.Told;
 
 /**
@@ -14,9 +14,6 @@ import org.benchleaf.run.Told;
  * fact leaves open of several rules or steps has one line.
  */
 final class PublicationGaps {
-
-    private static final String CANNOT_BE_TOLD = " cannot be told: ";
-    private static final Pattern STEP = Pattern.compile("(?<=step ')[^']++(?=')");
 
     private PublicationGaps() {
     }
@@ -39,7 +36,8 @@ final class PublicationGaps {
     private static Collection<List<Told>> together(List<Told> open) {
         Map<String, List<Told>> some = new LinkedHashMap<>();
         open.forEach(message -> {
-            List<Told> same = some.computeIfAbsent(missing(message).isEmpty() ? line(message) : missing(message), key -> new ArrayList<>());
+            String fact = asked(message).isNone() ? line(message) : asked(message).fact();
+            List<Told> same = some.computeIfAbsent(fact, key -> new ArrayList<>());
             if (same.stream().noneMatch(other -> line(other).equals(line(message)))) {
                 same.add(message);
             }
@@ -47,10 +45,8 @@ final class PublicationGaps {
         return some.values();
     }
 
-    /** The fact that is missing, as the message ends; empty if it is no question. */
-    private static String missing(Told message) {
-        int at = message.listed().what().indexOf(CANNOT_BE_TOLD);
-        return at < 0 ? "" : message.listed().what().substring(at + CANNOT_BE_TOLD.length());
+    private static OpenQuestion asked(Told message) {
+        return message.listed().asks();
     }
 
     private static String line(Told message) {
@@ -58,11 +54,9 @@ final class PublicationGaps {
     }
 
     private static String line(List<Told> same) {
-        String fact = missing(same.get(0)).replaceFirst("[.]$", "");
-        List<String> steps = same.stream().flatMap(message -> STEP.matcher(message.listed().what()).results()).map(found -> found.group())
-                .distinct().toList();
+        List<String> steps = same.stream().map(message -> asked(message).step()).filter(step -> !step.isEmpty()).distinct().toList();
         return "  line " + same.get(0).line() + ", " + same.stream().map(Told::code).distinct().collect(Collectors.joining(", "))
                 + ": Whether these rules are kept" + (steps.isEmpty() ? "" : " at " + (steps.size() == 1 ? "step" : "steps") + " '"
-                + String.join("', '", steps) + "'") + CANNOT_BE_TOLD + fact + ".";
+                + String.join("', '", steps) + "'") + " cannot be told: " + asked(same.get(0)).fact() + ".";
     }
 }

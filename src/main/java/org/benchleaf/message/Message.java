@@ -10,8 +10,9 @@ import java.util.Comparator;
  * @param what what is the matter
  * @param why why it matters
  * @param fix what to do
+ * @param asks what it asks that the case leaves open
  */
-public record Message(Id id, Place place, String what, String why, String fix) {
+public record Message(Id id, Place place, String what, String why, String fix, OpenQuestion asks) {
 
     /** The order in which messages are told: by file, line, column, code. */
     static final Comparator<Message> READING_ORDER = Comparator
@@ -20,6 +21,11 @@ public record Message(Id id, Place place, String what, String why, String fix) {
             .thenComparingInt(message -> message.place().column())
             .thenComparing(message -> message.id().code())
             .thenComparing(Message::what);
+
+    /** One that asks nothing. */
+    public Message(Id id, Place place, String what, String why, String fix) {
+        this(id, place, what, why, fix, OpenQuestion.NONE);
+    }
 
     /** The stable code. */
     public String code() {

@@ -69,6 +69,8 @@ public enum CaseField {
             Home.STEP, Absence.NOT_GIVEN, "people"),
     STEP_AREA("area", "how much of the sheet is treated",
             Home.STEP, Absence.NOT_GIVEN, "area"),
+    STEP_APPLIED("applied", "how the liquid is brought to the sheet",
+            Home.STEP, Absence.NONE, "applied"),
     STEP_EDGE("edge", "how the edge of the wetted place is kept",
             Home.STEP, Absence.NOT_GIVEN, "edge"),
     STEP_AIM("aim", "the aim of the step",

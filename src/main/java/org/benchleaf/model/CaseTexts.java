@@ -199,7 +199,8 @@ public final class CaseTexts {
                 from.handsOn(), from.after(),
                 from.waiting().map(wait -> new Step.Wait(wait.time(), wait.day(), text(at + "wait", wait.sign()))),
                 from.atMost(), from.hold().map(hold -> hold(at + "hold.", hold)), from.by(), from.people(),
-                from.overnight(), from.on(), from.within(), from.area(), text(at + "edge", from.edge()), from.avoids(), from.uses(),
+                from.overnight(), from.on(), from.within(), from.area(), text(at + "edge", from.edge()), from.applied(), from.avoids(),
+                from.uses(),
                 from.practised(), from.emergency(), from.resize().map(resize -> new Step.Decision(resize.yes(),
                         text(at + "resize.why", resize.why()))), text(at + "aim", from.aim()), text(at + "instead", from.instead()),
                 each(from.parts(), (item, part) -> part(at, part)), from.place());
@@ -378,7 +379,8 @@ public final class CaseTexts {
         public Result words(Result.Words from) {
             List<String> ranks = all(at + "ranks", from.ranks());
             return new Result.Words(name(from), method(from.method()), ranked("before", from.before(), from.ranks(), ranks),
-                    ranked("after", from.after(), from.ranks(), ranks), ranks, note(from.note()), from.place());
+                    ranked("after", from.after(), from.ranks(), ranks), ranks, from.unit(), from.instrument(), from.equilibrated(),
+                    note(from.note()), conditions(from.conditions()), from.place());
         }
 
         /** A word of the scale is told as it stands there, so that its rank is found. */

@@ -122,8 +122,18 @@ public sealed interface Recipe {
         }
     }
 
-    /** A solid shaken with a liquid until no more dissolves, the clear part drawn off. */
-    record Saturate(String solid, String in, Quantity at) implements Recipe {
+    /**
+     * A solid shaken with a liquid until no more dissolves, the clear part drawn off.
+     *
+     * @param at the temperature; empty where nobody recorded it
+     */
+    record Saturate(String solid, String in, Optional<Quantity> at) implements Recipe {
+
+        /** At a temperature that is on record. */
+        public Saturate(String solid, String in, Quantity at) {
+            this(solid, in, Optional.of(at));
+        }
+
         @Override
         public List<String> ingredients() {
             return List.of(solid, in);
@@ -136,7 +146,7 @@ public sealed interface Recipe {
     }
 
     /**
-     * A liquid brought to a pH with a stock, drop by drop, by the meter.
+     * A liquid brought to a pH with a stock, drop by drop, by the meter; or a stock that is thinned with water until it has that pH.
      *
      * @param to the pH as it is told: a number, a range, "about", or open at one end
      */

@@ -156,11 +156,20 @@ public sealed interface Result {
      * A result in words: a rank, "doubled", "not reported"; never turned into a number.
      *
      * @param ranks the words of the scale from the lowest to the highest; empty if there is none
+     * @param unit of the numbers that nobody told; empty where it was measured in none
      */
     record Words(MeasureName measure, String method, Optional<String> before, Optional<String> after, List<String> ranks,
-            Optional<String> note, Place place) implements Result {
+            Optional<Unit> unit, Optional<String> instrument, Optional<Quantity> equilibrated, Optional<String> note,
+            MeasuringConditions conditions, Place place) implements Result {
         public Words {
             ranks = List.copyOf(ranks);
+        }
+
+        /** Of which nothing is told but the method. */
+        public Words(MeasureName measure, String method, Optional<String> before, Optional<String> after, List<String> ranks,
+                Optional<String> note, Place place) {
+            this(measure, method, before, after, ranks, Optional.empty(), Optional.empty(), Optional.empty(), note,
+                    MeasuringConditions.of(method), place);
         }
 
         @Override

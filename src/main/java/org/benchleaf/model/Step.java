@@ -3,6 +3,7 @@ package org.benchleaf.model;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.benchleaf.message.Place;
 import org.benchleaf.quantity.Dimension;
 import org.benchleaf.quantity.Quantity;
@@ -35,6 +36,7 @@ import org.benchleaf.quantity.QuantityReader;
  * @param within the month or the year in which it was done, where the day is not known
  * @param area whole or local
  * @param edge how the edge of a local wet treatment is controlled
+ * @param applied how its liquid is brought to the sheet, in a word of the format; empty where its kind and parts tell it
  * @param avoids ids of the media kept out of it
  * @param uses ids of materials and tools
  * @param practised whether it was practised on a surrogate first
@@ -50,9 +52,12 @@ public record Step(String id, StepKind kind, Optional<String> named, List<String
         Optional<MissingValue> timeMissing, Optional<StatedTime> handsOn, List<String> after, Optional<Wait> waiting,
         Optional<Quantity> atMost, Optional<Hold> hold, String by,
         int people, boolean overnight, Optional<LocalDate> on, Optional<CalendarSpan> within, String area, Optional<String> edge,
+        Optional<String> applied,
         List<String> avoids, List<String> uses, boolean practised, Optional<Emergency> emergency,
         Optional<Decision> resize, Optional<String> aim, Optional<String> instead, List<Part> parts,
         Place place) {
+
+    private static final Set<String> LAID_ON = Set.of("brush", "swab", "drops", "spray");
 
     public Step {
         of = List.copyOf(of);
@@ -61,6 +66,11 @@ public record Step(String id, StepKind kind, Optional<String> named, List<String
         avoids = List.copyOf(avoids);
         uses = List.copyOf(uses);
         parts = List.copyOf(parts);
+    }
+
+    /** Whether its liquid is laid on by hand, so that it is no bath whatever its kind is. */
+    public boolean isLaidOn() {
+        return applied.filter(LAID_ON::contains).isPresent();
     }
 
     /** The first day on which it may have been done; empty where nothing is on record. */

@@ -5,11 +5,12 @@ import java.util.Optional;
 import org.benchleaf.text.RichText;
 
 /**
- * What was done, in order, one line a step.
+ * What was done, one line a step.
  *
  * @param steps in order
+ * @param numbered whether they followed one another in this order
  */
-public record StepOutline(List<Item> steps) implements Block {
+public record StepOutline(List<Item> steps, boolean numbered) implements Block {
 
     public StepOutline {
         steps = List.copyOf(steps);

@@ -95,7 +95,7 @@ final class CaseFacts {
     }
 
     private static boolean isBathed(Step step) {
-        return step.area().equals("whole") && (step.part(Part.Bath.class).isPresent() || BATHING.contains(step.kind()));
+        return step.area().equals("whole") && (step.part(Part.Bath.class).isPresent() || BATHING.contains(step.kind()) && !step.isLaidOn());
     }
 
     /** The media that a step touches, each with every liquid that reaches it. */
@@ -112,7 +112,7 @@ final class CaseFacts {
 
     /** Whether a step brings a liquid to the sheet: always by its kind, or, if it has a name of its own, by what it names. */
     boolean wetsBy(Step step) {
-        return WETTING.contains(step.kind()) || step.named().isPresent() && liquidsOf(step).findAny().isPresent();
+        return WETTING.contains(step.kind()) || step.isLaidOn() || step.named().isPresent() && liquidsOf(step).findAny().isPresent();
     }
 
     /** Whether a step leaves the sheet damp: it is wetted, and not with solvents alone, or humidified. */

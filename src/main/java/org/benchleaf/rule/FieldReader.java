@@ -142,6 +142,7 @@ final class FieldReader {
             case STEP_BY -> FieldFact.text(step.by());
             case STEP_PEOPLE -> FieldFact.count(Optional.of(step.people()));
             case STEP_AREA -> FieldFact.text(step.area());
+            case STEP_APPLIED -> FieldFact.text(step.applied());
             case STEP_EDGE -> FieldFact.text(step.edge());
             case STEP_AIM -> FieldFact.text(step.aim());
             case STEP_INSTEAD -> FieldFact.text(step.instead());

@@ -219,7 +219,7 @@ final class Liquids {
 
         @Override
         public String saturate(Recipe.Saturate recipe) {
-            return "saturate " + number(recipe.at());
+            return "saturate " + recipe.at().map(Liquids::number).orElse("at a temperature that is not told");
         }
 
         @Override

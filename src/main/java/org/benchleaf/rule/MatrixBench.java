@@ -49,12 +49,13 @@ final class MatrixBench {
     private Speaking question(Matrix.Row row, Matrix.Action action, Asked touch, Judgement done) {
         String step = touch.step().orElseThrow().id();
         String layer = touch.layer().orElseThrow().name();
+        String fact = MissingFact.told(done.missing());
         String what = "Whether step '" + step + "' means " + inSentence(action.name()) + " for '" + layer + "' cannot be told: "
-                + MissingFact.told(done.missing()) + ".";
+                + fact + ".";
         String read = "It cannot be told whether the step means " + inSentence(action.name()) + " for " + names.of(layer) + ": "
                 + MissingFact.read(done.missing(), names::of) + ".";
         return new Speaking(Matrix.cellId(row, action), Rule.Weight.REASON, true, false, Optional.of(step), Optional.empty(),
-                Speaking.Ground.PERHAPS, touch.place(), what, read, "In the row \"" + row.name() + "\" the matrix "
+                Speaking.Ground.PERHAPS, touch.place(), Optional.of(fact), what, read, "In the row \"" + row.name() + "\" the matrix "
                 + (row.on(action.id()) == Matrix.Verdict.STOP ? "forbids it." : "allows it only after a passed test."),
                 MissingFact.remedies(done.missing()));
     }
@@ -72,7 +73,7 @@ final class MatrixBench {
         String fix = stop ? "Keep it out of the step with 'avoid:', protect it and test it again, or choose another treatment."
                 : "Choose a gentler way, or keep it out of the step with 'avoid:'.";
         return new Speaking(Matrix.cellId(row, action), stop ? Rule.Weight.STOP : Rule.Weight.REASON, true, false,
-                Optional.of(step), settled, Speaking.Ground.NOT_KEPT, touch.place(),
+                Optional.of(step), settled, Speaking.Ground.NOT_KEPT, touch.place(), Optional.empty(),
                 Likeness.told(what, "step '" + step + "'", touch, List.of(action.is())),
                 Likeness.told(read, "it", touch, List.of(action.is())), why, fix);
     }

@@ -90,7 +90,7 @@ final class RuleBench {
         Message told = filled(rule, subject, rule.what(), rule.why(), rule.fix());
         List<Condition> because = Stream.concat(Stream.of(rule.where()), rule.forbids().stream()).toList();
         return new Speaking(rule.id(), rule.weight(), rule.forTrainees(), rule.past(), subject.step().map(Step::id),
-                Optional.empty(), Speaking.Ground.NOT_KEPT, subject.place(),
+                Optional.empty(), Speaking.Ground.NOT_KEPT, subject.place(), Optional.empty(),
                 Likeness.told(told.what(), "step '" + subject.step().map(Step::id).orElse(NOTHING) + "'", subject, because),
                 Likeness.told(read(rule.what(), subject), "it", subject, because),
                 told.why(), told.fix());
@@ -98,9 +98,10 @@ final class RuleBench {
 
     /** The rule as a question about the facts that are missing. */
     private Speaking question(Rule rule, Asked subject, Speaking.Ground ground, Set<MissingFact> missing) {
+        String fact = MissingFact.told(missing);
         String what = "Whether this rule is kept" + subject.step().map(step -> " at step '" + step.id() + "'").orElse("")
                 + subject.layer().map(layer -> " for '" + layer.name() + "'").orElse("") + " cannot be told: "
-                + MissingFact.told(missing) + ".";
+                + fact + ".";
         String fix = MissingFact.remedies(missing);
         Message told = filled(rule, subject, what, rule.statement() + " " + rule.why(),
                 ground == Speaking.Ground.NOT_TOLD ? fix + " " + rule.fix() : fix);
@@ -108,7 +109,7 @@ final class RuleBench {
                 + subject.layer().map(layer -> " for " + names.of(layer.name())).orElse("") + ": "
                 + MissingFact.read(missing, names::of) + ".";
         return new Speaking(rule.id(), rule.weight(), rule.forTrainees(), rule.past(), subject.step().map(Step::id),
-                Optional.empty(), ground, subject.place(), told.what(), read, told.why(), told.fix());
+                Optional.empty(), ground, subject.place(), Optional.of(fact), told.what(), read, told.why(), told.fix());
     }
 
     /** What a rule says, to a reader: the step is the one at which it stands, and what else has an id is named. */

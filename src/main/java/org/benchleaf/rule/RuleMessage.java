@@ -3,6 +3,7 @@ package org.benchleaf.rule;
 import java.util.Locale;
 import java.util.Optional;
 import org.benchleaf.message.Message;
+import org.benchleaf.message.OpenQuestion;
 import org.benchleaf.message.Place;
 import org.benchleaf.message.Severity;
 
@@ -23,17 +24,17 @@ record RuleMessage(String rule, Severity severity, String what, String why, Stri
     /**
      * The message with its holes already filled; where a reason would answer it, it says how to record one.
      *
-     * @param asked whether it asks for a fact, rather than telling what was not kept
+     * @param asks the fact that it asks for; none where it tells what was not kept
      */
-    Message told(Place place, Optional<String> step, boolean asked, boolean takesReason) {
+    Message told(Place place, Optional<String> step, OpenQuestion asks, boolean takesReason) {
         if (!takesReason) {
-            return new Message(this, place, what, why, fix);
+            return new Message(this, place, what, why, fix, asks);
         }
         String record = "{rule: " + rule + step.map(id -> ", step: " + id).orElse("") + ", why: …}";
-        return !asked
+        return asks.isNone()
                 ? new Message(this, place, what + " This needs a stated reason.", why,
                         fix + " To go on for a reason, add " + record + " under 'reasons:'.")
                 : new Message(this, place, what, why,
-                        fix + " If it cannot be found out, say why it was done all the same: add " + record + " under 'reasons:'.");
+                        fix + " If it cannot be found out, say why it was done all the same: add " + record + " under 'reasons:'.", asks);
     }
 }

@@ -2,6 +2,7 @@ package org.benchleaf.rule;
 
 import java.util.Optional;
 import org.benchleaf.message.Message;
+import org.benchleaf.message.OpenQuestion;
 import org.benchleaf.message.Place;
 import org.benchleaf.message.Severity;
 import org.benchleaf.model.Protection;
@@ -16,11 +17,13 @@ import org.benchleaf.model.Rule;
  * @param step the step it speaks of
  * @param settled the reason that the case itself gives, a protection that was tested; empty if there is none
  * @param ground why it speaks
+ * @param missing the facts that are missing, as one clause; empty where none is
  * @param what what is the matter, its holes filled, to the author
  * @param read the same to a reader of the pages, who does not know the ids and keys of the case file
  */
 record Speaking(String rule, Rule.Weight weight, boolean forTrainees, boolean past, Optional<String> step,
-        Optional<Protection> settled, Ground ground, Place place, String what, String read, String why, String fix) {
+        Optional<Protection> settled, Ground ground, Place place, Optional<String> missing, String what, String read, String why,
+        String fix) {
 
     /** Why a rule speaks. */
     enum Ground {
@@ -52,8 +55,8 @@ record Speaking(String rule, Rule.Weight weight, boolean forTrainees, boolean pa
 
     /** The same, said for others of the rule at the same step too. */
     Speaking andMore(int others) {
-        return new Speaking(rule, weight, forTrainees, past, step, settled, ground, place, what + " The same is to be said of " + others
-                + " more there.", read, why, fix);
+        return new Speaking(rule, weight, forTrainees, past, step, settled, ground, place, missing, what
+                + " The same is to be said of " + others + " more there.", read, why, fix);
     }
 
     /** What is said where a case is retold: nothing has to be answered for that others did or did not tell. */
@@ -65,10 +68,14 @@ record Speaking(String rule, Rule.Weight weight, boolean forTrainees, boolean pa
     /** What is said where a retold case does not tell a fact that a rule asks for. */
     Message untoldInSource() {
         return new RuleMessage(rule, severity(), what, why, "Enter it if the publication tells it: " + fix + " Else leave it so: the"
-                + " results tell that it is not recorded.", true).told(place, step, true, false);
+                + " results tell that it is not recorded.", true).told(place, step, asks(), false);
     }
 
     private Message message(Severity severity, boolean leftToSource, String remedy) {
-        return new RuleMessage(rule, severity, what, why, remedy, leftToSource).told(place, step, ground != Ground.NOT_KEPT, takesReason());
+        return new RuleMessage(rule, severity, what, why, remedy, leftToSource).told(place, step, asks(), takesReason());
+    }
+
+    private OpenQuestion asks() {
+        return missing.map(fact -> new OpenQuestion(fact, step.orElse(""))).orElse(OpenQuestion.NONE);
     }
 }

@@ -5,6 +5,7 @@ import org.benchleaf.message.ConsentMessages;
 import org.benchleaf.message.DraftMessages;
 import org.benchleaf.message.Message;
 import org.benchleaf.message.MessageText;
+import org.benchleaf.message.OpenQuestion;
 import org.benchleaf.message.Severity;
 
 /**
@@ -37,14 +38,16 @@ public record Told(String file, int line, int column, String code, Severity seve
      * What a list tells of a message.
      *
      * @param pointer of the place in the file, as a JSON Pointer
+     * @param asks what it asks that the case leaves open
      */
-    public record Listed(List list, String pointer, String what, String fix) {
+    public record Listed(List list, String pointer, String what, String fix, OpenQuestion asks) {
 
-        public static final Listed NOWHERE = new Listed(List.NONE, "", "", "");
+        public static final Listed NOWHERE = new Listed(List.NONE, "", "", "", OpenQuestion.NONE);
 
         private static Listed of(Message message) {
             List list = list(message);
-            return list == List.NONE ? NOWHERE : new Listed(list, message.place().pointer(), message.what(), message.fix());
+            return list == List.NONE ? NOWHERE
+                    : new Listed(list, message.place().pointer(), message.what(), message.fix(), message.asks());
         }
 
         private static List list(Message message) {

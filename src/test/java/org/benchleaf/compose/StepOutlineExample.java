@@ -17,6 +17,6 @@ final class StepOutlineExample implements Supplier<Block> {
                 new StepOutline.Item("Washing", RichText.of("Lower the sheet into the bath."), Optional.of("1 h"),
                         Optional.of(Link.to("Open the step: Washing", "steps.html#step-wash"))),
                 new StepOutline.Item("Drying", RichText.of("Lay the sheet between blotters."), Optional.empty(),
-                        Optional.empty())));
+                        Optional.empty())), true);
     }
 }

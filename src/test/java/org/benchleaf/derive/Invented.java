@@ -180,7 +180,7 @@ public final class Invented {
                 amount(keys, "most"),
                 Optional.empty(), "conservator", Integer.parseInt(keys.getOrDefault("people", "1")),
                 keys.containsKey("overnight"), Optional.ofNullable(keys.get("on")).map(LocalDate::parse), Optional.empty(), "whole",
-                Optional.empty(), List.of(), List.of(), false, Optional.empty(), Optional.empty(), Optional.empty(),
+                Optional.empty(), Optional.empty(), List.of(), List.of(), false, Optional.empty(), Optional.empty(), Optional.empty(),
                 Optional.empty(), List.of(parts), PLACE));
         return this;
     }

@@ -189,6 +189,7 @@ final class BenchStepMaker {
             facts.add(Fact.of(sheet.words().say("bench-fact.items"), step.of().size() == 1 ? items
                     : sheet.words().say("bench-fact.items-several", "items", items)));
         }
+        PartFacts.applied(sheet.words(), step).ifPresent(facts::add);
         step.parts().forEach(part -> facts.addAll(part.ask(new PartFacts(sheet, desk))));
         facts.addAll(new BathTimes(sheet, desk, step).facts());
         facts.addAll(new ChoiceFacts(sheet, desk).of(step));

@@ -213,7 +213,7 @@ public final class CaseStudyPage implements CasePageMaker {
                 sheet.linked(item(sheet, treatment, item)))));
         if (!object.media().isEmpty()) {
             facts.add(new Fact(words.say("fact.media"), sheet.linked(String.join("; ", object.media().stream()
-                    .map(medium -> mediumWords(words, medium, object)).toList()))));
+                    .map(medium -> mediumWords(words, medium, treatment)).toList()))));
         }
         return new Section("object", words.say("study.object"), Optional.empty(), List.of(new Facts(facts)));
     }
@@ -235,12 +235,16 @@ public final class CaseStudyPage implements CasePageMaker {
                 .findFirst();
     }
 
-    private static String mediumWords(Words words, Medium medium, PrintObject object) {
+    private static String mediumWords(Words words, Medium medium, TreatmentCase treatment) {
+        PrintObject object = treatment.object();
+        Optional<MissingValue> unread = treatment.untold().at("object", "media", object.media().indexOf(medium), "state");
         Optional<String> items = medium.of().isEmpty() ? Optional.empty() : Optional.of(words.say("medium.of", "items",
                 words.list(medium.of().stream().flatMap(id -> object.item(id).stream()).map(PrintObject.Item::is).toList())));
         return words.list(Stream.concat(
                 Stream.of(MissingValue.read(medium.is()).map(words::missing).orElse(medium.is())),
-                Stream.of(medium.colourBeside(), medium.where(), items).flatMap(Optional::stream).filter(CaseStudyPage::isTold)).toList());
+                Stream.concat(Stream.of(medium.colourBeside(), medium.where(), items).flatMap(Optional::stream)
+                        .filter(CaseStudyPage::isTold), unread.filter(missing -> missing.kind() == MissingValue.Kind.NOT_READ)
+                                .map(missing -> words.say("support.unread-state", "missing", words.missing(missing))).stream())).toList());
     }
 
     private static boolean isTold(String text) {
@@ -348,7 +352,8 @@ public final class CaseStudyPage implements CasePageMaker {
     private static Section done(Sheet sheet, CaseDesk desk) {
         Words words = sheet.words();
         List<StepOutline.Item> items = new ArrayList<>();
-        for (Step step : besideTrials(desk.treatment())) {
+        List<Step> steps = besideTrials(desk.treatment());
+        for (Step step : steps) {
             Optional<String> takes = desk.worked().timeline().steps().stream()
                     .filter(timed -> timed.step().equals(step.id())).findFirst()
                     .map(timed -> takes(sheet, step, timed));
@@ -356,7 +361,8 @@ public final class CaseStudyPage implements CasePageMaker {
                     instruction(sheet, desk, step), takes,
                     desk.has(CasePageName.STEP_SHEET) ? Optional.of(toStep(sheet, desk, step)) : Optional.empty()));
         }
-        List<Block> blocks = new ArrayList<>(List.of(new StepOutline(items)));
+        boolean apart = isTold(desk) && StepsApart.any(desk.treatment(), steps);
+        List<Block> blocks = new ArrayList<>(List.of(new StepOutline(items, !apart)));
         List<Fact> facts = new ArrayList<>();
         if (!desk.treatment().solutions().isEmpty()) {
             facts.add(new Fact(words.say("study.prepared"), RichText.joined("; ",
@@ -368,19 +374,27 @@ public final class CaseStudyPage implements CasePageMaker {
             blocks.add(new Facts(facts));
         }
         return new Section("done", words.say("study.done"),
-                Optional.of(words.say(desk.has(CasePageName.STEP_SHEET) ? "study.done-lead"
-                        : desk.treatment().sources().retelling().isPresent()
-                        ? desk.treatment().steps().stream().map(Step::of).distinct().count() > 1
-                                ? "study.done-told-apart" : "study.done-told"
-                        : desk.worked().isOnRecordAlone() ? "study.done-recorded" : "study.done-planned")), blocks);
+                Optional.of(words.say(doneLead(desk) + (apart ? "-apart" : ""))), blocks);
+    }
+
+    /** Whether the page tells what others did or what is on record, rather than what is planned. */
+    private static boolean isTold(CaseDesk desk) {
+        return !desk.has(CasePageName.STEP_SHEET)
+                && (desk.treatment().sources().retelling().isPresent() || desk.worked().isOnRecordAlone());
+    }
+
+    private static String doneLead(CaseDesk desk) {
+        return desk.has(CasePageName.STEP_SHEET) ? "study.done-lead"
+                : desk.treatment().sources().retelling().isPresent() ? "study.done-told"
+                : desk.worked().isOnRecordAlone() ? "study.done-recorded" : "study.done-planned";
     }
 
     /** A solution by its name; where no preparation sheet tells how strong it is, with its strength, as far as that is for the public. */
     private static RichText prepared(Sheet sheet, CaseDesk desk, Solution solution) {
-        RichText name = solution.recipe().isOpen() && !desk.clearance().strengths()
-                ? sheet.linked(solution.name()).then(" (" + sheet.words().say("study.recipe-open") + ")") : sheet.linked(solution.name());
-        return desk.has("preparation") || !desk.clearance().strengths() ? name
-                : new RecipeMaker(sheet, desk).strength(solution)
+        RichText name = sheet.linked(solution.name());
+        RecipeMaker maker = new RecipeMaker(sheet, desk);
+        return desk.has("preparation") && desk.clearance().strengths() ? name
+                : (desk.clearance().strengths() ? maker.strength(solution) : maker.open(solution))
                         .map(strength -> name.then(" (" + strength + ")")).orElse(name);
     }
 
@@ -408,7 +422,8 @@ public final class CaseStudyPage implements CasePageMaker {
 
     /** How a step was set, and which liquids it used, as a sentence of its own; nothing where its parts tell nothing. */
     private static RichText settings(Sheet sheet, CaseDesk desk, Step step) {
-        List<Fact> facts = new ArrayList<>(step.parts().stream().flatMap(part -> part.ask(new PartFacts(sheet, desk)).stream()).toList());
+        List<Fact> facts = new ArrayList<>(PartFacts.applied(sheet.words(), step).stream().toList());
+        step.parts().forEach(part -> facts.addAll(part.ask(new PartFacts(sheet, desk))));
         List<String> liquids = step.uses().stream().filter(id -> isLiquid(desk, id)).toList();
         if (!liquids.isEmpty()) {
             facts.add(new Fact(sheet.words().say("study.liquids"), PartFacts.things(sheet, desk, liquids)));

@@ -201,8 +201,11 @@ final class ResultSections implements Result.Kinds<List<Block>> {
     @Override
     public List<Block> words(Result.Words result) {
         List<Fact> facts = new ArrayList<>(List.of(fact("before", ResultNumbers.rank(words, result, result.before())),
-                fact("after", ResultNumbers.rank(words, result, result.after())),
-                fact("method", words.told(result.method()))));
+                fact("after", ResultNumbers.rank(words, result, result.after()))));
+        result.unit().filter(unit -> !unit.symbol().isEmpty()).ifPresent(unit -> facts.add(fact("unit", unit.symbol())));
+        facts.addAll(read(result.method(), result.conditions()));
+        instrument(result.instrument()).ifPresent(facts::add);
+        result.equilibrated().ifPresent(time -> facts.add(fact("rested", sheet.numbers().written(time).text())));
         result.note().ifPresent(note -> facts.add(fact("note", note)));
         return ended(new ArrayList<>(), facts);
     }

@@ -29,8 +29,24 @@ public record DataTable(String id, String caption, List<Column> columns, List<Li
         rows = List.copyOf(rows);
     }
 
-    /** A column: its header on the page, its name in the file, its unit and whether it holds numbers. */
-    public record Column(String header, String name, String unit, boolean numbers) {
+    /**
+     * A column.
+     *
+     * @param header on the page
+     * @param name in the file
+     * @param numbers whether it holds numbers
+     * @param reasons whether the file tells in a column of its own why a number is missing, as the page does
+     */
+    public record Column(String header, String name, String unit, boolean numbers, boolean reasons) {
+
+        public Column(String header, String name, String unit, boolean numbers) {
+            this(header, name, unit, numbers, false);
+        }
+
+        /** A column of numbers that may not be known; where one is not, the file tells why in the column after it. */
+        public static Column known(String header, String name) {
+            return new Column(header, name, "", true, true);
+        }
 
         /** A column of words. */
         public static Column words(String header, String name) {
@@ -75,6 +91,14 @@ public record DataTable(String id, String caption, List<Column> columns, List<Li
         public static Cell missing(String why) {
             return new Cell(why, "");
         }
+
+        private boolean isMissing() {
+            return plain.isEmpty() && !shown.isEmpty();
+        }
+
+        private Cell why() {
+            return isMissing() ? words(shown) : words("");
+        }
     }
 
     /** The table for the page. */
@@ -91,6 +115,21 @@ public record DataTable(String id, String caption, List<Column> columns, List<Li
 
     /** The same rows as comma-separated values (RFC 4180). */
     public String csv() {
+        return withReasons().lines();
+    }
+
+    /** With a column of words after each of numbers of which one is missing, where the file is to tell why. */
+    private DataTable withReasons() {
+        List<Integer> why = IntStream.range(0, columns.size()).filter(i -> columns.get(i).reasons()
+                && rows.stream().anyMatch(row -> row.get(i).isMissing())).boxed().toList();
+        return new DataTable(id, caption, IntStream.range(0, columns.size()).boxed().flatMap(i -> Stream.concat(
+                Stream.of(columns.get(i)), why.stream().filter(i::equals).map(columns::get)
+                        .map(column -> Column.words(column.header(), column.name() + "-missing")))).toList(),
+                rows.stream().map(row -> IntStream.range(0, row.size()).boxed().flatMap(i -> Stream.concat(
+                        Stream.of(row.get(i)), why.stream().filter(i::equals).map(any -> row.get(i).why()))).toList()).toList());
+    }
+
+    private String lines() {
         StringBuilder csv = new StringBuilder(line(columns.stream().map(Column::name).toList()));
         rows.forEach(row -> csv.append(line(IntStream.range(0, row.size()).mapToObj(i -> columns.get(i).numbers()
                 ? row.get(i).plain() : guarded(row.get(i).plain())).toList())));
@@ -124,7 +163,7 @@ public record DataTable(String id, String caption, List<Column> columns, List<Li
                 "url", file(), "dc:title", caption, "dc:description", about,
                 "dc:license", licence.map(one -> JsonText.object("@id", Licences.address(one))),
                 "dc:source", source,
-                "tableSchema", JsonText.object("columns", columns.stream().map(DataTable::described).toList()))) + "\n";
+                "tableSchema", JsonText.object("columns", withReasons().columns.stream().map(DataTable::described).toList()))) + "\n";
     }
 
     private static Object described(Column column) {

@@ -9,6 +9,7 @@ import org.benchleaf.model.Medium;
 import org.benchleaf.model.MissingValue;
 import org.benchleaf.model.Part;
 import org.benchleaf.model.SpotTest;
+import org.benchleaf.model.Step;
 import org.benchleaf.page.Fact;
 import org.benchleaf.page.Paths;
 import org.benchleaf.quantity.Quantity;
@@ -270,6 +271,11 @@ public final class PartFacts implements Part.Kinds<List<Fact>> {
     public static String tested(Words words, CaseDesk desk, SpotTest test) {
         return desk.treatment().medium(test.medium()).map(medium -> coloured(words, medium))
                 .orElseGet(() -> words.term("test-of", test.medium()));
+    }
+
+    /** How the liquid of a step is brought to the sheet, where the step says it itself. */
+    public static Optional<Fact> applied(Words words, Step step) {
+        return step.applied().map(word -> Fact.of(words.say("bench-fact.applied"), words.term("applied", word)));
     }
 
     /** The anchor of a solution on the preparation sheet. */

@@ -26,7 +26,6 @@ import org.benchleaf.quantity.Dimension;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
 import org.benchleaf.text.RichText;
-import org.benchleaf.words.NumberText;
 import org.benchleaf.words.StepTitle;
 import org.benchleaf.words.Words;
 
@@ -258,7 +257,6 @@ public final class RecipeMaker {
 
     /** The strength of a solution as a label tells it, with its kind. */
     public Optional<String> strength(Solution solution) {
-        NumberText numbers = sheet.numbers();
         Words words = sheet.words();
         return solution.recipe().ask(new Recipe.Kinds<Optional<String>>() {
             @Override
@@ -282,17 +280,17 @@ public final class RecipeMaker {
 
             @Override
             public Optional<String> saturate(Recipe.Saturate recipe) {
-                return Optional.of(words.say("label.saturated", "at", numbers.written(recipe.at()).text()));
+                return Optional.of(saturated(solution, recipe));
             }
 
             @Override
             public Optional<String> adjust(Recipe.Adjust recipe) {
-                return Optional.of(words.say("label.ph", "ph", told(recipe.to())));
+                return Optional.of(adjusted(recipe));
             }
 
             @Override
             public Optional<String> untold(Recipe.Untold recipe) {
-                return Optional.of(RecipeMaker.this.untold(recipe));
+                return Optional.of(RecipeMaker.this.untold(solution, recipe));
             }
 
             @Override
@@ -304,6 +302,19 @@ public final class RecipeMaker {
         });
     }
 
+    private String saturated(Solution solution, Recipe.Saturate recipe) {
+        Words words = sheet.words();
+        return recipe.at().map(at -> words.say("label.saturated", "at", sheet.numbers().written(at).text()))
+                .orElseGet(() -> words.say("label.saturated-untold", "missing", untold(solution, "saturate", "at")));
+    }
+
+    /** Of a retold case, whose amounts nobody works out, with what it was brought to its pH. */
+    private String adjusted(Recipe.Adjust recipe) {
+        Words words = sheet.words();
+        return desk.treatment().sources().retelling().isEmpty() ? words.say("label.ph", "ph", told(recipe.to()))
+                : words.say("label.adjusted", "liquid", named(recipe.liquid()), "ph", told(recipe.to()), "with", named(recipe.with()));
+    }
+
     private Optional<String> diluted(Recipe.Dilute recipe) {
         Words words = sheet.words();
         return recipe.strength().map(strength -> words.say("label.diluted", "strength", strong(strength),
@@ -312,12 +323,25 @@ public final class RecipeMaker {
                         "stock", named(recipe.stock()), "with", named(recipe.with()))));
     }
 
-    private String untold(Recipe.Untold recipe) {
+    private String untold(Solution solution, String way, String key) {
+        return sheet.words().missing(desk.treatment().untold().at("solutions", solution.id(), way, key));
+    }
+
+    /** Why a solution cannot be made again, where nothing may be told of what is in it; empty where it can. */
+    public Optional<String> open(Solution solution) {
+        return !solution.recipe().isOpen() ? Optional.empty()
+                : Optional.of(solution.recipe() instanceof Recipe.Untold one && !one.portions().isEmpty()
+                        ? sheet.words().say("label.basis-untold", "missing", untold(solution, "parts", "by"))
+                        : sheet.words().say("study.recipe-open"));
+    }
+
+    private String untold(Solution solution, Recipe.Untold recipe) {
         Words words = sheet.words();
         return recipe.portions().isEmpty()
                 ? words.say("label.untold", "parts", words.list(recipe.ingredients().stream().map(this::named).toList()))
                 : words.say("label.parts-untold", "parts", recipe.portions().stream().map(this::portion)
-                        .collect(Collectors.joining(words.say("label.portions-joined"))));
+                        .collect(Collectors.joining(words.say("label.portions-joined"))),
+                        "missing", untold(solution, "parts", "by"));
     }
 
     private String portion(Recipe.Portion portion) {

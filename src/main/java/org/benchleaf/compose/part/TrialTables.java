@@ -86,7 +86,7 @@ public final class TrialTables {
     private DataTable armTable() {
         return new DataTable(id() + "-arms", words.say("trial.arms", "question", trial.question()), List.of(
                 DataTable.Column.words(trial.varies(), "arm"), DataTable.Column.words(words.say("trial.role"), "role"),
-                DataTable.Column.numbers(words.say("trial.n"), "n")),
+                DataTable.Column.known(words.say("trial.n"), "n")),
                 trial.arms().stream().map(arm -> List.of(DataTable.Cell.words(arm.is()),
                         DataTable.Cell.words(words.say(arm.control() ? "trial.control" : "trial.treated")), count(arm))).toList());
     }
@@ -99,8 +99,11 @@ public final class TrialTables {
     }
 
     private String caption(Trial.Measure measure) {
-        return words.say(MissingValue.read(measure.method()).isPresent() ? "trial.measured-method-missing" : "trial.measured",
+        String told = words.say(MissingValue.read(measure.method()).isPresent() ? "trial.measured-method-missing" : "trial.measured",
                 "measure", measure.measure(), "method", words.told(measure.method()));
+        boolean bare = measure.readings().stream().allMatch(reading -> reading.before().isEmpty() && reading.after().isEmpty());
+        return bare && !measure.unit().symbol().isEmpty() ? words.say("trial.measured-in", "measured", told,
+                "unit", measure.unit().symbol()) : told;
     }
 
     private List<DataTable.Cell> row(Trial.Measure measure, Trial.Arm arm) {

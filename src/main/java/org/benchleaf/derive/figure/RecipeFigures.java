@@ -190,8 +190,8 @@ public final class RecipeFigures implements Recipe.Kinds<List<Ingredient>> {
                 .given("volume", volume(), new Origin.OfFigure(batch.key()))
                 .gives("stock-volume", key("stock-volume"), "stock to measure out")
                 .gives("diluent-volume", key("diluent-volume"), "liquid to add"));
-        limeWater(recipe.stock()).ifPresent(stock -> bench.ledger().work(job("lime-dilution").given("one-in", oneIn, Job.CASE_FILE)
-                .given("made-at", stock.at(), Job.CASE_FILE)
+        limeWater(recipe.stock(), "ph-ceiling").ifPresent(madeAt -> bench.ledger().work(job("lime-dilution")
+                .given("one-in", oneIn, Job.CASE_FILE).given("made-at", madeAt, Job.CASE_FILE)
                 .note("A ceiling: a bath open to air takes up carbon dioxide and lies lower. Measure and record.")
                 .gives("ph", key("ph-ceiling"), "pH without carbon dioxide").gives("calcium", key("calcium"), "dissolved calcium")));
         return named(made, recipe.stock(), "stock-volume", recipe.with(), "diluent-volume");
@@ -203,10 +203,18 @@ public final class RecipeFigures implements Recipe.Kinds<List<Ingredient>> {
                 .filter(strength -> strength.dimension() == counted);
     }
 
-    /** The recipe of a solution that is saturated limewater; empty of any other. */
-    private Optional<Recipe.Saturate> limeWater(String id) {
-        return bench.source().solution(id).map(Solution::recipe).filter(Recipe.Saturate.class::isInstance).map(Recipe.Saturate.class::cast)
-                .filter(recipe -> isLime(recipe.solid()));
+    /** The temperature at which limewater was saturated; empty of any other stock, and where nobody recorded it, which is said. */
+    private Optional<Quantity> limeWater(String stock, String asked) {
+        Optional<Recipe.Saturate> made = bench.source().solution(stock).map(Solution::recipe).filter(Recipe.Saturate.class::isInstance)
+                .map(Recipe.Saturate.class::cast).filter(recipe -> isLime(recipe.solid()));
+        if (made.isPresent() && made.get().at().isEmpty()) {
+            untoldTemperature(asked, stock);
+        }
+        return made.flatMap(Recipe.Saturate::at);
+    }
+
+    private void untoldTemperature(String asked, String saturated) {
+        bench.notRecorded(id(asked), "the temperature at which '" + saturated + "' was saturated", solution.place());
     }
 
     private boolean isLime(String solid) {
@@ -225,8 +233,12 @@ public final class RecipeFigures implements Recipe.Kinds<List<Ingredient>> {
         if (!isLime(recipe.solid())) {
             return ingredients(new Ingredient(recipe.in(), liquid));
         }
+        if (recipe.at().isEmpty()) {
+            untoldTemperature("strength", solution.id());
+            return ingredients(new Ingredient(recipe.in(), liquid));
+        }
         Map<String, Figure> made = bench.ledger().work(job("lime-water")
-                .given("temperature", recipe.at(), Job.CASE_FILE)
+                .given("temperature", recipe.at().get(), Job.CASE_FILE)
                 .gives("strength", key("strength"), "calcium hydroxide dissolved at most")
                 .gives("ph", key("ph"), "pH when fresh and saturated").gives("calcium", key("calcium")));
         Optional<Figure> strength = Optional.ofNullable(made.get(id("strength")));
@@ -251,13 +263,18 @@ public final class RecipeFigures implements Recipe.Kinds<List<Ingredient>> {
         if (isOfUnknown(recipe.liquid(), recipe.with())) {
             return List.of();
         }
+        if (strengths.isWater(recipe.with())) {
+            bench.notRecorded(id("stock-volume"), "how much of '" + recipe.liquid() + "' was thinned with how much of '" + recipe.with()
+                    + "'", solution.place());
+            return List.of();
+        }
         Figure liquid = bench.ledger().put(key("liquid-volume"), "liquid to bring to the pH", volume(), "as-given",
                 List.of(Ledger.given(batch)));
         List<Ingredient> list = new ArrayList<>(ingredients(new Ingredient(recipe.liquid(), liquid)));
-        limeWater(recipe.with()).ifPresent(stock -> {
-            Optional<Figure> least = dose(recipe, stock, Optional.empty(), "dose",
+        limeWater(recipe.with(), "dose").ifPresent(madeAt -> {
+            Optional<Figure> least = dose(recipe, madeAt, Optional.empty(), "dose",
                     "stock to begin with, in water free of carbon dioxide");
-            dose(recipe, stock, Optional.of(bench.constant("busy-room-air")), "dose-ceiling",
+            dose(recipe, madeAt, Optional.of(bench.constant("busy-room-air")), "dose-ceiling",
                     "stock at most, in water in balance with the air of a busy room").ifPresent(ceiling -> {
                 list.add(new Ingredient(recipe.with(), ceiling, least.or(() -> Optional.of(ceiling)), false));
                 compareWithReadings(recipe, ceiling);
@@ -266,14 +283,14 @@ public final class RecipeFigures implements Recipe.Kinds<List<Ingredient>> {
         return list;
     }
 
-    private Optional<Figure> dose(Recipe.Adjust recipe, Recipe.Saturate stock, Optional<Constant> carbonDioxide, String name,
+    private Optional<Figure> dose(Recipe.Adjust recipe, Quantity madeAt, Optional<Constant> carbonDioxide, String name,
             String label) {
         Optional<Quantity> ph = recipe.to().forSums();
         if (ph.isEmpty()) {
             return Optional.empty();
         }
         Job job = job("lime-dose").given("ph", ph.get(), Job.CASE_FILE).given("volume", volume(), new Origin.OfFigure(batch.key()))
-                .given("made-at", stock.at(), Job.CASE_FILE).gives("stock-volume", key(name), label);
+                .given("made-at", madeAt, Job.CASE_FILE).gives("stock-volume", key(name), label);
         carbonDioxide.ifPresent(air -> job.given("carbon-dioxide", air));
         if (name.equals("dose-ceiling")) {
             job.gives("calcium", key("calcium"), "dissolved calcium at most");

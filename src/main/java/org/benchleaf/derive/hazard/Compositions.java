@@ -27,6 +27,7 @@ import org.benchleaf.quantity.Unit;
 public final class Compositions implements Recipe.Kinds<Composition> {
 
     /** A stock that is added drop by drop leaves so little that only its presence counts. */
+    private static final double NEUTRAL = 7;
     private static final MassShare TRACE = new MassShare(0, 1e-4);
     /** The lightest and the heaviest liquid of the table of substances but for mercury, g/mL. */
     private static final Spread ANY_LIQUID = new Spread(0.626, 1.63);
@@ -291,17 +292,34 @@ public final class Compositions implements Recipe.Kinds<Composition> {
     public Composition adjust(Recipe.Adjust recipe) {
         Composition liquid = of(recipe.liquid());
         Composition with = of(recipe.with());
-        Composition made = with.joined(liquid, TRACE).with(recipe.to().forSums(), liquid.spirit());
+        boolean thinned = isNeutral(with) && reaches(liquid, recipe.to());
+        Composition made = (thinned ? inAnyShare(recipe.liquid(), recipe.with()) : with.joined(liquid, TRACE))
+                .with(recipe.to().forSums(), liquid.spirit());
         String to = Reading.of(recipe.to().value());
-        if (isNeutral(with)) {
+        if (isNeutral(with) && !thinned) {
             return made.lacking(unknown.of("ph", "adjust-idle", "with", recipe.with(), "to", to));
         }
         if (recipe.to().forSums().isEmpty()) {
             boolean below = recipe.to().form() == StatedValue.Form.LESS_THAN;
             return made.lacking(unknown.of("ph", below ? "adjust-below" : "adjust-above", "to", to));
         }
-        return liquid.ph().filter(bench.library().reference().limits()::isExtreme).map(from -> made.lacking(unknown.of("ph",
-                "adjust-far", "liquid", recipe.liquid(), "from", Reading.of(from), "to", to))).orElse(made);
+        return liquid.ph().filter(any -> !thinned).filter(bench.library().reference().limits()::isExtreme).map(from ->
+                made.lacking(unknown.of("ph", "adjust-far", "liquid", recipe.liquid(), "from", Reading.of(from), "to", to))).orElse(made);
+    }
+
+    /** Whether water, more and more of it, brings an acid or alkali to a pH: it never goes beyond its own. */
+    private boolean reaches(Composition stock, StatedValue to) {
+        if (isNeutral(stock) || stock.ph().isEmpty() || to.forSums().isEmpty()) {
+            return !isNeutral(stock);
+        }
+        Quantity own = stock.ph().get();
+        Quantity wanted = to.forSums().get();
+        return own.value() > NEUTRAL ? wanted.low() <= own.high() : wanted.high() >= own.low();
+    }
+
+    private Composition inAnyShare(String stock, String with) {
+        MassShare any = new MassShare(0, 1);
+        return joined(List.of(poured(of(stock), stock, any, false), poured(of(with), with, any.rest(), false)));
     }
 
     @Override
