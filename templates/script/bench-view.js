@@ -187,7 +187,7 @@
     all(".screen__time", screen).forEach(function (each) {
       var timer = bench.timers.filter(function (one) { return one.id === each.getAttribute("data-face"); })[0];
       if (timer) {
-        if (!home) { each.appendChild(make("span", "screen__promise", words.promise)); }
+        if (!home) { each.appendChild(make("span", "screen__promise screen__past", words.promise)); }
         timer.face(each);
       } else if (doing(anchor) === screen) {
         each.appendChild(stamp(anchor, "began", words.begin, words.began));
@@ -260,7 +260,7 @@
     if (!noted(timer.step).began) {
       note(timer.step).began = Date.now();
       bench.keep();
-      if (undone(timer.step).length) { tell(fill(words["hold-undone"], { what: undone(timer.step).map(parseFloat).join(", ") })); }
+      if (undone(timer.step).length) { tell(open(timer.step)); }
     }
     begun(timer.step);
     if (awaken() && !state().heard) {
@@ -277,6 +277,7 @@
     var index = stages.findIndex(function (stage) { return stage.anchor === anchor; });
     return stages.slice(0, index).filter(function (stage) { return !noted(stage.anchor).ended; }).map(function (stage) { return stage.name; });
   }
+  function open(anchor) { return fill(words["hold-undone"], { what: undone(anchor).map(parseFloat).join(", ") }); }
   /* How long the sheet may wait here, by the clock, from the end of what was done last before. */
   function latest(screen, stage) {
     var ended = stage.after.map(function (anchor) { return noted(anchor).ended; }).filter(Boolean);
@@ -340,16 +341,16 @@
       released();
       tell("");
       show();
-    }, nameOf(screen), function () { if (!noted(anchor).released) { told.textContent = open(); } });
-    function open() { return fill(words["hold-undone"], { what: undone(anchor).map(parseFloat).join(", ") }); }
+    }, nameOf(screen), function () { if (!noted(anchor).released) { told.textContent = open(anchor); } });
     who.addEventListener("keydown", function (event) {
       if (event.key === "Enter") { free.click(); }
     });
     function released() {
       var by = noted(anchor).released;
       told.textContent = !by ? "" : fill(words["hold-released"], { t: bench.when(by.at), who: by.by })
-        + (undone(anchor).length ? ". " + open() : "");
+        + (undone(anchor).length ? ". " + open(anchor) : "");
       bench.call(free, by ? words["take-back"] : usual, nameOf(screen));
+      who.parentNode.hidden = !!by;
       if (by) { who.value = by.by; }
     }
     screen.released = released;
@@ -451,7 +452,7 @@
     });
     due();
   }
-  bench.painted = due;
+  bench.painted = function () { glance(); due(); };
   function late(begin, end) {
     var day = new Date(Date.now());
     day.setHours(Number(closes[0]), Number(closes[1]), 0, 0);
@@ -459,6 +460,7 @@
   }
   function due() {
     var list = [];
+    var here = screens[at()];
     bench.timers.forEach(function (timer) {
       var now = timer.mine();
       if (awaited(timer)) { list.push({ end: Date.now(), timer: timer, text: words["to-start"] }); }
@@ -473,7 +475,8 @@
       }
     });
     list.sort(function (one, other) { return one.end - other.end; });
-    var text = list.slice(0, 3).map(function (one) {
+    /* What the screen itself counts is not told once more at its head. */
+    var text = list.slice(0, 3).filter(function (one) { return !here.querySelector("[data-face='" + one.timer.id + "']"); }).map(function (one) {
       return fill(one.text || words[one.end <= Date.now() ? "due-now" : one.timer.kind === "change" || one.timer.kind === "look" ? "due-at" : "ends-at"],
         { t: bench.when(one.end), what: one.timer.kind === "whole" ? stageOf(one.timer.step).name : one.timer.label });
     });
@@ -510,6 +513,39 @@
   });
   bench.sure(part("now"), words.again, function () { return state().started; }, function () { begin(Date.now()); });
   window.setInterval(times, 5000);
+
+  /* Looks while a clock goes on ring as its end does. */
+  bench.timers.forEach(function (timer) {
+    var home = screens[screenOf(timer)];
+    timer.looks = (home ? all("[data-at]", home) : []).map(function (line) {
+      var look = { id: timer.id + line.dataset.at, at: Number(line.dataset.at), line: line, of: timer, step: timer.step, what: timer.what,
+        said: timer.what + ": " + line.textContent, when: line.appendChild(make("span")), wait: 0,
+        mine: function () { return { end: look.end }; },
+        /* What is answered answers those before it; what a key closed rings again. */
+        snooze: function (seconds) {
+          if (seconds) { look.wait = Date.now() + seconds * 1000; return; }
+          state().looked = state().looked || {};
+          state().looked[timer.id] = [timer.mine().began, look.at];
+          bench.keep();
+        } };
+      return look;
+    });
+  });
+  function glance() {
+    bench.timers.forEach(function (timer) {
+      var now = timer.mine();
+      var runs = now.end && !now.answered && !now.due && timer.left() > 0;
+      var since = timer.length() - timer.left();
+      var seen = (state().looked || {})[timer.id];
+      var next = timer.looks.filter(function (look) { return look.at > since; })[0];
+      timer.looks.forEach(function (look) {
+        look.end = Date.now() + (look.at - since) * 1000;
+        look.line.hidden = look !== next;
+        look.when.textContent = runs ? words.comma + " " + bench.when(look.end) : "";
+        if (runs && look.at <= since && (!seen || seen[0] !== now.began || look.at > seen[1]) && look.wait < Date.now()) { bench.ring(look); }
+      });
+    });
+  }
 
   /* The ring. */
   var air = null;
@@ -590,10 +626,10 @@
       one.appendChild(when);
       var buttons = make("div", "ring__buttons");
       if (timer.said) {
-        buttons.appendChild(act(words["go-there"], timer, function () {
+        buttons.appendChild(act(words[timer.of ? "answer" : "go-there"], timer, function () {
           timer.snooze();
           quiet(timer);
-          if (document.body.classList.contains("at-bench")) { go(first(timer.step)); }
+          if (!timer.of && document.body.classList.contains("at-bench")) { go(first(timer.step)); }
         }));
         one.appendChild(buttons);
         bell.appendChild(one);
@@ -621,7 +657,7 @@
     sound(3);
   }
   function quiet(timer) {
-    ringing = ringing.filter(function (one) { return one !== timer; });
+    ringing = ringing.filter(function (one) { return one !== timer && one.of !== timer && !(timer.of && one.of === timer.of && one.at < timer.at); });
     if (ringing.length) { toll(); } else { bell.close(); }
     times();
   }
