@@ -180,6 +180,16 @@
     });
   });
 
+  /* An amount opens to what it was worked out from: another tray is put in where it stands. */
+  all("p.screen__amount", view).forEach(function (line) {
+    var amount = line.querySelector("[data-figure]");
+    if (!amount || !document.querySelector(".bench-sums") || !document.querySelector("details.working[data-figure='" + amount.dataset.figure + "']")) { return; }
+    var open = make("details", line.className);
+    var head = open.appendChild(make("summary"));
+    head.append.apply(head, line.childNodes);
+    line.replaceWith(open);
+  });
+
   /* The time area of each screen: a timer, begin, done. */
   screens.forEach(function (screen) {
     var home = null;
