@@ -86,7 +86,9 @@
   function to(anchor, move) {
     var hold = barred(anchor, [anchor]);
     move(hold < 0 ? first(anchor) : hold);
-    if (hold >= 0) { tell(words["hold-shut"]); }
+    /* Who comes to a step past others that are not done is asked as they come. */
+    var why = hold >= 0 ? words["hold-shut"] : noted(anchor).ended ? "" : twice(anchor);
+    if (why) { tell(why); }
   }
   function stageOf(anchor) {
     return stages.filter(function (stage) { return stage.anchor === anchor; })[0];
@@ -136,13 +138,16 @@
   }
   document.querySelector("[data-desk=bench]").addEventListener("click", function () { if (briefed()) { bench.stayOn(); enter(at()); } });
   all(".strip__step").forEach(function (step) {
-    var made = bench.button(words.bench, step.querySelector(".strip__kind").textContent, function () {
-      if (!briefed()) { return; }
-      bench.stayOn();
-      if (anchorOf(screens[at()]) === step.id) { enter(at()); } else { to(step.id, enter); }
+    /* At the head, and after the action where no timer has its own. */
+    [".strip__clock"].concat(step.querySelector(".timer") ? [] : ".strip__action").forEach(function (place) {
+      var made = bench.button(words.bench, step.querySelector(".strip__kind").textContent, function () {
+        if (!briefed()) { return; }
+        bench.stayOn();
+        if (anchorOf(screens[at()]) === step.id) { enter(at()); } else { to(step.id, enter); }
+      });
+      made.classList.add("strip__bench");
+      step.querySelector(place).appendChild(made);
     });
-    made.classList.add("strip__bench");
-    step.querySelector(".strip__clock").appendChild(made);
   });
   /* From a clock on the sheet to the screen that shows the same clock. */
   bench.timers.forEach(function (timer) {
@@ -235,6 +240,8 @@
     var made = bench.button(before, step, function () {
       if (bench.soon(touched, 1000)) { return; }
       touched = Date.now();
+      var why = key === "began" && !noted(anchor).ended && twice(anchor);
+      if (why) { tell(why); return; }
       mark(anchor, key, !noted(anchor)[key]);
       if (then) { then(anchor); }
     });
@@ -258,19 +265,19 @@
     if (text) { tell(text); }
     return text;
   };
-  /* What is marked as done begins again only when that is asked for twice. */
+  /* What is marked as done, or comes past what is not, begins only when that is asked for twice. */
   function twice(anchor) {
     var over = noted(anchor).ended;
-    if (!over || asked === over) { return ""; }
-    asked = over;
-    return fill(words["done-sure"], { t: bench.when(over) });
+    var once = state().asked || (state().asked = {});
+    if (over ? asked === over : noted(anchor).began || once[anchor] || !undone(anchor).length) { return ""; }
+    if (over) { asked = over; } else { once[anchor] = 1; bench.keep(); }
+    return over ? fill(words["done-sure"], { t: bench.when(over) }) : open(anchor) + " " + words["begin-sure"];
   }
   var asked = 0;
   bench.began = function (timer) {
     if (!noted(timer.step).began) {
       note(timer.step).began = Date.now();
       bench.keep();
-      if (undone(timer.step).length) { tell(open(timer.step)); }
     }
     begun(timer.step);
     if (awaken() && !state().heard) {
@@ -713,8 +720,9 @@
     if (mine.pictures) { one.pictures = mine.pictures; }
     all("[data-part]", view).forEach(function (item) {
       if (anchorOf(item.closest(".screen")) !== stage.anchor || !mine[keyOf(item)]) { return; }
-      bench.home(one, item.getAttribute("data-part"), Number(item.getAttribute("data-bath")))[item.getAttribute("data-key")]
-        = bench.valueOf(item, mine[keyOf(item)]);
+      var home = bench.home(one, item.getAttribute("data-part"), Number(item.getAttribute("data-bath")));
+      if (home.test) { home.what = item.closest(".screen").querySelector(".screen__hand").textContent + ": " + item.textContent; }
+      home[item.getAttribute("data-key")] = bench.valueOf(item, mine[keyOf(item)]);
     });
     return one;
   }

@@ -71,7 +71,7 @@
   function home(one, part, bath) {
     if (!bath) { return one[part] || (one[part] = {}); }
     var list = one[part] || (one[part] = []);
-    var number = part === "changes" ? "change" : "bath";
+    var number = { changes: "change", tests: "test" }[part] || "bath";
     var found = list.filter(function (one) { return one[number] === bath; })[0];
     if (!found) { found = {}; found[number] = bath; list.push(found); }
     return found;

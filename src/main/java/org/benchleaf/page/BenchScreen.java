@@ -57,8 +57,9 @@ public record BenchScreen(String anchor, String name, Optional<String> hand, Opt
     /**
      * Something to write down.
      *
-     * @param part of the step that the case file names it under: {@code readings}, {@code weighing}, {@code mist}
-     * @param bath number of the bath; 0 if it belongs to no bath
+     * @param part of the step that the case file names it under: {@code readings}, {@code weighing}, {@code mist},
+     *     {@code tests}
+     * @param bath number of the bath, or of the test; 0 if it belongs to neither
      * @param key of the case file
      * @param label in words
      * @param before what the case file writes before the number, such as {@code pH}
@@ -68,6 +69,11 @@ public record BenchScreen(String anchor, String name, Optional<String> hand, Opt
      */
     public record Note(String part, int bath, String key, String label, String before, String unit, Optional<Range> range,
             Optional<Sight> sight) {
+
+        /** The same note under another name. */
+        public Note named(String name) {
+            return new Note(part, bath, key, name, before, unit, range, sight);
+        }
 
         /** The same note with the range in which it should lie. */
         public Note within(Optional<Range> given) {

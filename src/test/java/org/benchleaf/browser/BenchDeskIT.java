@@ -254,8 +254,83 @@ class BenchDeskIT {
             assertThat(digits(window, BATH)).isEqualTo("20:00");
             assertThat(said(window, BATH)).isEqualTo("Not yet: the hold point at 6. Prewetting has to be released first.");
             pressed(window, CLEANING, "Start");
-            clock.set(180);
+            assertThat(said(window, CLEANING)).isEqualTo("Not marked as done: 1, 2. Begin all the same?");
+            clock.set(130);
+            pressed(window, CLEANING, "Start");
+            clock.set(190);
             assertThat(digits(window, CLEANING)).isEqualTo("19:00");
+        });
+    }
+
+    /** Who chooses the step is asked as they come to it: the tap that starts the clock is the answer. */
+    @Test
+    void a_step_past_others_that_are_not_done_asks_once_and_tells_which() {
+        atTheBench((window, clock) -> {
+            atStep(window, "step-surface-clean");
+            assertThat(heard(window)).isEqualTo("Not marked as done: 1, 2. Begin all the same?");
+            window.run("document.querySelector('.screen:not([hidden]) .timer__run .button').click();");
+            clock.set(60);
+            assertThat(digits(window, CLEANING)).isEqualTo("19:00");
+            atStep(window, "step-look");
+            atStep(window, "step-surface-clean");
+            assertThat(heard(window)).doesNotContain("Not marked");
+            atStep(window, "step-look");
+            assertThat(heard(window)).as("the first step").doesNotContain("Not marked");
+        });
+    }
+
+    /** The mist is tried on both inks; what became of the violet one is the answer that decides over the treatment. */
+    @Test
+    void each_drop_has_a_field_for_what_became_of_it_and_the_case_file_gets_it_in_a_remark() {
+        atTheBench((window, clock) -> {
+            atStep(window, "step-tests");
+            window.run("const write = [...document.querySelectorAll('[data-screen=step-tests] .screen__write')]"
+                    + ".find(one => one.closest('.screen').textContent.includes('misting')); write.open = true;");
+            window.until("document.querySelector('[data-screen=step-tests] .screen__fields input')");
+            assertThat(window.texts("const fields = [...document.querySelectorAll('[data-screen=step-tests] .screen__fields label')];"
+                    + "const box = fields[1].querySelector('input'); box.value = 'comes off'; box.dispatchEvent(new Event('change'));"
+                    + "return fields.map(field => field.textContent);")).containsExactly("black printing ink", "violet stamp-pad ink");
+            assertThat(frontMatter(saved(window))).contains("- id: tests")
+                    .contains("# tested Ethanol and water for misting: violet stamp-pad ink: comes off");
+        });
+    }
+
+    /**
+     * The tide table's used baths were read at pH 7.2 or more, its fresh ones are brought to pH 8.5, of which a meter may read 0.1
+     * more; a bath of 5.8 L takes between 0.42 mL of limewater, as pure water does, and 5.5 mL, as its sheet says.
+     */
+    @Test
+    void a_used_bath_and_what_is_added_to_it_have_a_range_and_the_stock_its_name() {
+        atTheBench((window, clock) -> {
+            written(window, "step-wash", "8,5");
+            assertThat(window.texts("return [...document.querySelectorAll('[data-screen=step-wash] .screen__fields label')].map(field =>"
+                    + "field.textContent.replace(/\\s/g, ' '));")).contains("pH, used (pH 7.2–8.6)")
+                    .anyMatch(field -> field.matches("Saturated limewater added, mL \\(0\\.42.*–5\\.5.*\\)"));
+            assertThat(window.texts("const fields = [...document.querySelectorAll('[data-screen=step-wash] .screen__fields input')];"
+                    + "[[1, '9.9'], [4, '900']].forEach(([place, value]) => { fields[place].value = value;"
+                    + "fields[place].dispatchEvent(new Event('change')); }); return [1, 4].map(place =>"
+                    + "fields[place].closest('label').nextElementSibling.textContent.slice(0, 5));")).containsExactly("above", "above");
+        });
+    }
+
+    /** The poster's second step, in which it dries in the air, has no timer. */
+    @Test
+    void a_step_without_timers_leads_to_the_bench_view_from_its_head_and_after_its_action_as_one_with_timers_does() {
+        Windows.lend(window -> {
+            window.open("cases/flood-poster/steps.html");
+            assertThat(window.texts("return [...document.querySelectorAll('.strip__step')].map(step =>"
+                    + "step.querySelectorAll('.strip__bench').length);")).allSatisfy(links ->
+                            assertThat(Integer.parseInt(links)).isGreaterThanOrEqualTo(2));
+        });
+    }
+
+    /** As the case says: between web, blotters and felt under 4 kg of boards, from the first on. */
+    @Test
+    void drying_says_that_the_weight_is_laid_on_at_once_and_again_after_each_change() {
+        atTheBench((window, clock) -> {
+            assertThat(window.texts("return [...document.querySelectorAll('[data-screen=step-dry] .screen__amount')].map(line =>"
+                    + "line.textContent.replace(/\\s+/g, ' ').trim());")).hasSize(5).startsWith(
+                            "weight: on now, and again after each change 4 kg", "then the weight again 4 kg");
         });
     }
 
@@ -937,7 +1012,9 @@ class BenchDeskIT {
                     + "view.querySelectorAll('.screen--hold').forEach(one => {"
                     + "steps[one.dataset.screen] = {released: {by: 'AB', role: 'supervisor', at: Date.now()}}; });"
                     + "localStorage.setItem(document.getElementById('desk').dataset.store, JSON.stringify({sheet: 1,"
-                    + "ticks: {'tick-briefing': 1}, record: {issue: issue, issues: {en: issue}, steps: steps}}));");
+                    + "ticks: {'tick-briefing': 1},"
+                    + "asked: Object.fromEntries([...view.querySelectorAll('[data-stage]')].map(one => [one.dataset.stage, 1])),"
+                    + "record: {issue: issue, issues: {en: issue}, steps: steps}}));");
             window.again();
             work.accept(window, clock);
         });

@@ -87,7 +87,7 @@ final class BenchHands {
         Optional<String> name = baths ? Optional.of(timers.get(0).label()) : Optional.empty();
         Optional<BenchScreen.Clock> clock = timers.stream().findFirst()
                 .filter(timer -> timer.kind() != BenchTimer.Kind.WEIGHT).flatMap(timer -> clock(timer, name));
-        return new Hand(name, step.instruction(), amount.first(), see(), clock, baths ? 1 : 0);
+        return new Hand(name, step.instruction(), amount.betweenChanges("weight-now").or(amount::first), see(), clock, baths ? 1 : 0);
     }
 
     /** A bath and a weight are timed by their own timer; after a change of blotters the time to the next one begins. */
@@ -97,7 +97,8 @@ final class BenchHands {
         return switch (timer.kind()) {
             case BATH -> i == 0 ? Optional.empty() : Optional.of(new Hand(name, sheet.words().say("bench-hand.bath"),
                     amount.first(), see(), clock(timer, name), i + 1));
-            case CHANGE -> Optional.of(new Hand(name, change(timer) + overnight(i), Optional.empty(),
+            case CHANGE -> Optional.of(new Hand(name, change(timer) + overnight(i),
+                    isLastChange(i) ? Optional.empty() : amount.betweenChanges("weight-again"),
                     isLastChange(i) ? see() : Optional.empty(),
                     i + 1 < timers.size() ? clock(timers.get(i + 1), name) : Optional.empty(), 0));
             case WEIGHT -> i > 0 && timers.get(i - 1).kind() == BenchTimer.Kind.CHANGE ? Optional.empty()

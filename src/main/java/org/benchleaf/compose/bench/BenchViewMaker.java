@@ -120,11 +120,17 @@ public final class BenchViewMaker {
                 told(told, Stream.of(hand.see().stream(), watch.stream(), limits.stream(), until.stream(), otherwise.stream())
                         .flatMap(facts -> facts.map(Fact::name)).toList()),
                 drawn && !told.drawings().isEmpty(),
-                new BenchNotes(sheet).of(step, hand.bath(), first, last).stream()
-                        .map(note -> note.within(new ReadingRange(sheet, desk).of(step, note))
-                                .against(ReadingRange.sight(step, note))).toList(),
-                last, enough);
+                notes(step, hand, first, last), last, enough);
         return running(screen, false) > BenchHands.MOST_ON_SCREEN && !isPast(screen) ? folded(screen) : screen;
+    }
+
+    /** What is written down, between what it should lie; what is added to a bath by the name of its stock. */
+    private List<BenchScreen.Note> notes(Step step, BenchHands.Hand hand, boolean first, boolean last) {
+        BenchNotes notes = new BenchNotes(sheet);
+        ReadingRange ranges = new ReadingRange(sheet, desk);
+        return Stream.concat(notes.ofTests(hand.clocks()).stream(), notes.of(step, hand.bath(), first, last).stream())
+                .map(note -> note.named(ranges.added(step, note).orElse(note.label())).within(ranges.of(step, note))
+                        .against(ReadingRange.sight(step, note))).toList();
     }
 
     private static BenchScreen folded(BenchScreen screen) {
@@ -135,7 +141,7 @@ public final class BenchViewMaker {
 
     /** When a drop comes off, beside its clock. */
     private Optional<Fact> dropped(BenchHands.Hand hand) {
-        return hand.clocks().stream().anyMatch(clock -> clock.timer().contains("-drop-"))
+        return hand.clocks().stream().anyMatch(clock -> clock.timer().contains(BenchNotes.TEST))
                 ? Optional.of(Fact.of(sheet.words().say("bench-hand.take-off"), sheet.words().say("bench-hand.off-when")))
                 : Optional.empty();
     }
@@ -143,7 +149,7 @@ public final class BenchViewMaker {
     /** What such a clock asked for is done once it runs; the screen tells it no longer. */
     private static boolean isPast(BenchScreen screen) {
         return screen.clocks().stream().map(BenchScreen.Clock::timer).anyMatch(timer ->
-                Stream.of("-bath-", "-change-", "-drop-", "-weight").anyMatch(timer::contains));
+                Stream.of("-bath-", "-change-", BenchNotes.TEST, "-weight").anyMatch(timer::contains));
     }
 
     /** How many words can be read while the clock of a screen runs; without its action where that is opened by a touch. */
