@@ -171,7 +171,7 @@
       amount.classList.add("bench-sums__old");
       var screen = amount.closest(".screen");
       if (screen) { (amount.closest("details") || amount).after(wayBack(screen.querySelector(".screen__name").textContent)); }
-      beside(amount, text);
+      beside(amount, text + (/tray-volume$/.test(result.figure) ? carrier(result.figure.split(".")[0]) : ""));
     });
   }
   /* The cautions of a step, its mark and its drawing hold for the sheet's own values: what was changed is told where the hand is. */
@@ -181,7 +181,7 @@
       if (!mine.length) { return; }
       var text = words.step.replace("[what]", mine.map(function (one) {
         return one[1] + " " + one[2] + " " + words.instead + " " + one[3];
-      }).join(words.comma + " ")) + (mine.some(hazardous) ? " " + words.hazard : "") + (mine.some(ofTray) ? takes(mine, results || []) + carrier(mine) + " " + words.tray : "");
+      }).join(words.comma + " ")) + (mine.some(hazardous) ? " " + words.hazard : "") + (mine.some(ofTray) ? takes(mine, results || []) + carrier(mine.filter(ofTray)[0][0].split(".")[0]) + " " + words.tray : "");
       each("#" + step.id + " .strip__do, .screen[data-screen='" + step.id + "']:not(.screen--hold) .screen__time:first-of-type", function (place) {
         place.parentNode.insertBefore(element("p", "bench-sums__note", text), place);
       });
@@ -195,8 +195,7 @@
     return volume ? " " + words["tray-takes"].replace("[volume]", volume.now) : "";
   }
   /* The carrier lies flat in the tray, or the tray is not used. */
-  function carrier(mine) {
-    var step = mine.filter(ofTray)[0][0].split(".")[0];
+  function carrier(step) {
     var cut = ["height", "width"].map(function (side) { return working(step + ".carrier-" + side); });
     if (!cut[0] || !cut[1] || !working(step + ".tray-volume")) { return ""; }
     var needed = cut.map(function (one) { return plain(one.querySelector(".working__number").textContent); });

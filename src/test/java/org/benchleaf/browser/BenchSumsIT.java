@@ -112,6 +112,8 @@ class BenchSumsIT {
                     + "fields[place].value = text; fields[place].dispatchEvent(new Event('change')); });" + TOLD);
             assertThat(window.texts(noted("[data-screen='step-wash']"))).last().asString()
                     .contains("One bath in your tray takes 750 mL.", "Your tray is too small for the carrier of 472 mm × 358 mm.");
+            assertThat(window.texts(noted("[data-screen='step-wash'] details.screen__amount > summary b"))).first().asString()
+                    .contains("750 mL instead of 5.8 L").endsWith("Your tray is too small for the carrier of 472 mm × 358 mm.");
             assertThat(window.texts("return [...document.querySelectorAll(\"[data-screen='step-wash'] .bench-sums__back\")]"
                     + ".map(way => way.textContent);")).isNotEmpty().containsOnly("Back to the sheet’s own values");
             window.textsLater("const done = arguments[arguments.length - 1];"
