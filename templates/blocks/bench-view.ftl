@@ -3,7 +3,7 @@
      caseId   the case that the record belongs to
      closes   when the studio closes
      stages   each with anchor, id, name, least (seconds), after (anchors)
-     screens  each with anchor, name, hand, hold, action, amount, see, watch, clocks, cautions, care, wear,
+     screens  each with anchor, name, hand, hold, action, folded, amount, see, watch, looks, clocks, cautions, care, wear,
               until, otherwise, told, drawn, notes, last, enough
      words    fixed labels -->
 <#macro benchView issue caseId closes stages screens words>
@@ -34,21 +34,23 @@
       <#if screen.hold?has_content>
       <p class="screen__do">${screen.hold.stop}</p>
       <#if screen.hold.atMost?has_content><p>${screen.hold.atMost} <b class="screen__latest"></b></p></#if>
-      <p class="screen__release" data-role="${screen.hold.who}"><label>${words.initials} <input type="text" maxlength="6" autocomplete="off" autocapitalize="characters"></label>
+      <p class="screen__release" data-role="${screen.hold.who}"><label>${words.initials}: ${screen.hold.who} <input type="text" maxlength="6" autocomplete="off" autocapitalize="characters"></label>
         <button class="button" type="button">${words.release}</button></p>
       <p class="screen__told" role="status"></p>
-      <p>${screen.hold.released}<#if screen.hold.look?has_content> ${words.look}: ${screen.hold.look}.</#if></p>
+      <#if screen.hold.look?has_content><p>${words.look}: ${screen.hold.look}.</p></#if>
       <#if screen.hold.meanwhile?has_content><details><summary>${words.meanwhile}</summary><p>${screen.hold.meanwhile}.</p></details></#if>
       <#else>
-      <#-- What a bath or a change of blotters asked for is done once its clock runs. -->
+      <#-- What a bath, a change of blotters, a drop or a weight asked for is done once its clock runs; other actions can be opened then. -->
       <#assign past = screen.clocks?filter(clock -> clock.timer?contains("-bath-") || clock.timer?contains("-change-"))?has_content?then(" screen__past", "")>
-      <#if screen.action?has_content><p class="screen__do${past}">${screen.action}</p></#if>
+      <#assign done = (screen.folded || past != "" || screen.clocks?filter(clock -> clock.timer?contains("-drop-") || clock.timer?ends_with("-weight"))?has_content)?then(" screen__past", "")>
+      <#if screen.action?has_content><p class="screen__do${done}">${screen.action}</p></#if>
       <#if screen.amount?has_content><p class="screen__amount${past}"><span>${screen.amount.name}</span> <b>${screen.amount.value}</b></p></#if>
       <#if screen.see?has_content><p class="screen__see<#if !screen.action?has_content> screen__do</#if>"><b>${screen.see.name}</b> ${screen.see.value}</p></#if>
       <#list screen.watch as watched><p class="screen__see<#if screen.action?has_content> screen__watch</#if>"><b>${watched.name}</b> ${watched.value}</p></#list>
+      <#list screen.looks as look><p class="screen__see screen__watch" data-at="${look.at?c}"><b>${look.what.name}</b> ${look.what.value}</p></#list>
       <#if screen.until?has_content><p class="screen__see"><b>${screen.until.name}</b> ${screen.until.value}</p></#if>
       <#list screen.clocks as clock>
-      <div class="screen__time" data-face="${clock.timer}"><#if clock.label?has_content><b>${clock.label}</b></#if></div>
+      <div class="screen__time" data-face="${clock.timer}"><#if clock.label?has_content><b<#if clock.timer?ends_with("-whole")> class="screen__past"</#if>>${clock.label}</b></#if></div>
       <#else>
       <div class="screen__time"></div>
       </#list>
@@ -57,6 +59,7 @@
       <#else>
       <p class="screen__see">${screen.care}</p>
       </#if>
+      <#if screen.folded><details class="screen__watch"><summary>${words.do}</summary><p>${screen.action}</p></details></#if>
       <#if screen.otherwise?has_content><details class="screen__watch"><summary>${screen.otherwise.name}</summary><p>${screen.otherwise.value}</p></details></#if>
       <#if screen.drawn>
       <details class="screen__drawings"><summary aria-label="${words.drawings}: ${screen.name}">${words.drawings}</summary></details>

@@ -40,22 +40,43 @@
     if (!details.querySelector("[data-sums='own']")) {
       details.querySelector(".working__title").appendChild(wayBack(details.querySelector(".working__label").textContent));
     }
-    each("details.working[data-figure='" + figure + "'] .working__given tbody tr", function (row) {
-      if (row.cells[2].querySelector("a[href^='#working-']") || row.querySelector("input")) { return; }
-      var label = row.cells[0].textContent;
-      var own = plain(row.cells[1].textContent);
-      var field = element("input", "bench-sums__field");
-      var before = changes.filter(function (one) { return one[1] === label && one[3] === own && one[0].split(".")[0] === figure.split(".")[0]; })[0];
-      field.type = "text";
-      field.autocomplete = "off";
-      field.spellcheck = false;
-      field.value = before ? before[2] : own;
-      field.dataset.own = own;
-      field.setAttribute("aria-label", label + ": " + details.querySelector(".working__label").textContent);
-      field.addEventListener("change", function () { change(figure, label, own, plain(field.value)); });
-      row.cells[1].appendChild(field);
+    given(figure).forEach(function (one) {
+      if (one.row.querySelector("input")) { return; }
+      one.row.cells[1].appendChild(field(figure, one)).setAttribute("aria-label", one.label + ": " + details.querySelector(".working__label").textContent);
     });
   }
+  /* What was put into a figure and is not another figure of this page, with what stands there now. */
+  function given(figure) {
+    return Array.prototype.filter.call(document.querySelectorAll("details.working[data-figure='" + figure + "'] .working__given tbody tr"), function (row) {
+      return !row.cells[2].querySelector("a[href^='#working-']");
+    }).map(function (row) {
+      var label = row.cells[0].textContent;
+      var own = plain(row.cells[1].textContent);
+      var before = changes.filter(function (one) { return one[1] === label && one[3] === own && one[0].split(".")[0] === figure.split(".")[0]; })[0];
+      return { row: row, label: label, own: own, now: before ? before[2] : own };
+    });
+  }
+  function field(figure, one) {
+    var made = element("input", "bench-sums__field");
+    made.type = "text";
+    made.autocomplete = "off";
+    made.spellcheck = false;
+    made.value = one.now;
+    made.dataset.own = one.own;
+    made.dataset.put = figure.split(".")[0] + one.label;
+    made.addEventListener("change", function () { change(figure, one.label, one.own, plain(made.value)); });
+    return made;
+  }
+  /* The same fields at the bench, under the amount that follows from them; of a tray its length, width and depth. */
+  window.benchleafFields = function (home) {
+    if (home.querySelector("input")) { return; }
+    var figure = home.querySelector("[data-figure]").dataset.figure;
+    var fields = home.appendChild(element("div", "screen__fields"));
+    given(figure).forEach(function (one) {
+      if (/tray/.test(figure) && !/^[^0].*[cm]m$/.test(one.own)) { return; }
+      fields.appendChild(element("label", "", one.label)).appendChild(field(figure, one));
+    });
+  };
   function wayBack(of) {
     var button = bar.querySelector("[data-sums='own']").cloneNode(true);
     button.classList.add("bench-sums__back");
@@ -68,6 +89,9 @@
     changes = changes.filter(function (one) { return one[0].split(".")[0] !== group || one[1] !== label || one[3] !== own; });
     if (text && text !== own) { changes.push([figure, label, text, own]); }
     keep();
+    each(".bench-sums__field", function (field) {
+      if (field.dataset.put === group + label && field.dataset.own === own) { field.value = text || own; }
+    });
     work();
   }
   function back() {
@@ -146,8 +170,8 @@
     each("span[data-figure='" + result.figure + "']", function (amount) {
       amount.classList.add("bench-sums__old");
       var screen = amount.closest(".screen");
-      if (screen) { amount.parentNode.insertBefore(wayBack(screen.querySelector(".screen__name").textContent), amount.nextSibling); }
-      beside(amount, text);
+      if (screen) { (amount.closest("details") || amount).after(wayBack(screen.querySelector(".screen__name").textContent)); }
+      beside(amount, text + (/tray-volume$/.test(result.figure) ? carrier(result.figure.split(".")[0]) : ""));
     });
   }
   /* The cautions of a step, its mark and its drawing hold for the sheet's own values: what was changed is told where the hand is. */
@@ -157,7 +181,7 @@
       if (!mine.length) { return; }
       var text = words.step.replace("[what]", mine.map(function (one) {
         return one[1] + " " + one[2] + " " + words.instead + " " + one[3];
-      }).join(words.comma + " ")) + (mine.some(hazardous) ? " " + words.hazard : "") + (mine.some(ofTray) ? takes(mine, results || []) + " " + words.tray : "");
+      }).join(words.comma + " ")) + (mine.some(hazardous) ? " " + words.hazard : "") + (mine.some(ofTray) ? takes(mine, results || []) + carrier(mine.filter(ofTray)[0][0].split(".")[0]) + " " + words.tray : "");
       each("#" + step.id + " .strip__do, .screen[data-screen='" + step.id + "']:not(.screen--hold) .screen__time:first-of-type", function (place) {
         place.parentNode.insertBefore(element("p", "bench-sums__note", text), place);
       });
@@ -170,9 +194,21 @@
     })[0];
     return volume ? " " + words["tray-takes"].replace("[volume]", volume.now) : "";
   }
+  /* The carrier lies flat in the tray, or the tray is not used. */
+  function carrier(step) {
+    var cut = ["height", "width"].map(function (side) { return working(step + ".carrier-" + side); });
+    if (!cut[0] || !cut[1] || !working(step + ".tray-volume")) { return ""; }
+    var needed = cut.map(function (one) { return plain(one.querySelector(".working__number").textContent); });
+    var sides = given(step + ".tray-volume").slice(0, 2).map(function (one) { return length(one.now); }).sort(down);
+    return needed.map(length).sort(down).some(function (side, index) { return sides[index] < side; })
+      ? " " + words.carrier.replace("[sides]", needed.join(" × ")) : "";
+  }
+  function length(text) { return parseFloat(text.replace(",", ".")) * (/\dcm$|\scm$/.test(text) ? 10 : /[\s\d]m$/.test(text) ? 1000 : 1); }
+  function down(one, other) { return other - one; }
   function hazardous(one) { return /% [vwm]|pH|°C|mol/.test(one[3]); }
   function ofTray(one) { return /\.(tray-|record-)?(volume|total)$/.test(one[0]) && /[cm]m$/.test(one[3]); }
   function beside(place, text) { place.parentNode.insertBefore(element("span", "bench-sums__note", text), place.nextSibling); }
+  each("details.screen__amount[open]", window.benchleafFields);
   bar.querySelector("[data-sums='own']").addEventListener("click", back);
   document.addEventListener("click", function (event) {
     var button = event.target.closest ? event.target.closest("[data-sums='change']") : null;

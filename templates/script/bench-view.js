@@ -86,7 +86,9 @@
   function to(anchor, move) {
     var hold = barred(anchor, [anchor]);
     move(hold < 0 ? first(anchor) : hold);
-    if (hold >= 0) { tell(words["hold-shut"]); }
+    /* Who comes to a step past others that are not done is asked as they come. */
+    var why = hold >= 0 ? words["hold-shut"] : noted(anchor).ended ? "" : twice(anchor);
+    if (why) { tell(why); }
   }
   function stageOf(anchor) {
     return stages.filter(function (stage) { return stage.anchor === anchor; })[0];
@@ -136,13 +138,16 @@
   }
   document.querySelector("[data-desk=bench]").addEventListener("click", function () { if (briefed()) { bench.stayOn(); enter(at()); } });
   all(".strip__step").forEach(function (step) {
-    var made = bench.button(words.bench, step.querySelector(".strip__kind").textContent, function () {
-      if (!briefed()) { return; }
-      bench.stayOn();
-      if (anchorOf(screens[at()]) === step.id) { enter(at()); } else { to(step.id, enter); }
+    /* At the head, and after the action where no timer has its own. */
+    [".strip__clock"].concat(step.querySelector(".timer") ? [] : ".strip__action").forEach(function (place) {
+      var made = bench.button(words.bench, step.querySelector(".strip__kind").textContent, function () {
+        if (!briefed()) { return; }
+        bench.stayOn();
+        if (anchorOf(screens[at()]) === step.id) { enter(at()); } else { to(step.id, enter); }
+      });
+      made.classList.add("strip__bench");
+      step.querySelector(place).appendChild(made);
     });
-    made.classList.add("strip__bench");
-    step.querySelector(".strip__clock").appendChild(made);
   });
   /* From a clock on the sheet to the screen that shows the same clock. */
   bench.timers.forEach(function (timer) {
@@ -180,6 +185,16 @@
     });
   });
 
+  /* An amount opens to what it was worked out from: another tray is put in where it stands. */
+  all("p.screen__amount", view).forEach(function (line) {
+    var amount = line.querySelector("[data-figure]");
+    if (!amount || !document.querySelector(".bench-sums") || !document.querySelector("details.working[data-figure='" + amount.dataset.figure + "']")) { return; }
+    var open = make("details", line.className);
+    var head = open.appendChild(make("summary"));
+    head.append.apply(head, line.childNodes);
+    line.replaceWith(open);
+  });
+
   /* The time area of each screen: a timer, begin, done. */
   screens.forEach(function (screen) {
     var home = null;
@@ -187,7 +202,7 @@
     all(".screen__time", screen).forEach(function (each) {
       var timer = bench.timers.filter(function (one) { return one.id === each.getAttribute("data-face"); })[0];
       if (timer) {
-        if (!home) { each.appendChild(make("span", "screen__promise", words.promise)); }
+        if (!home) { each.appendChild(make("span", "screen__promise screen__past", words.promise)); }
         timer.face(each);
       } else if (doing(anchor) === screen) {
         each.appendChild(stamp(anchor, "began", words.begin, words.began));
@@ -225,6 +240,8 @@
     var made = bench.button(before, step, function () {
       if (bench.soon(touched, 1000)) { return; }
       touched = Date.now();
+      var why = key === "began" && !noted(anchor).ended && twice(anchor);
+      if (why) { tell(why); return; }
       mark(anchor, key, !noted(anchor)[key]);
       if (then) { then(anchor); }
     });
@@ -248,19 +265,19 @@
     if (text) { tell(text); }
     return text;
   };
-  /* What is marked as done begins again only when that is asked for twice. */
+  /* What is marked as done, or comes past what is not, begins only when that is asked for twice. */
   function twice(anchor) {
     var over = noted(anchor).ended;
-    if (!over || asked === over) { return ""; }
-    asked = over;
-    return fill(words["done-sure"], { t: bench.when(over) });
+    var once = state().asked || (state().asked = {});
+    if (over ? asked === over : noted(anchor).began || once[anchor] || !undone(anchor).length) { return ""; }
+    if (over) { asked = over; } else { once[anchor] = 1; bench.keep(); }
+    return over ? fill(words["done-sure"], { t: bench.when(over) }) : open(anchor) + " " + words["begin-sure"];
   }
   var asked = 0;
   bench.began = function (timer) {
     if (!noted(timer.step).began) {
       note(timer.step).began = Date.now();
       bench.keep();
-      if (undone(timer.step).length) { tell(fill(words["hold-undone"], { what: undone(timer.step).map(parseFloat).join(", ") })); }
     }
     begun(timer.step);
     if (awaken() && !state().heard) {
@@ -277,6 +294,7 @@
     var index = stages.findIndex(function (stage) { return stage.anchor === anchor; });
     return stages.slice(0, index).filter(function (stage) { return !noted(stage.anchor).ended; }).map(function (stage) { return stage.name; });
   }
+  function open(anchor) { return fill(words["hold-undone"], { what: undone(anchor).map(parseFloat).join(", ") }); }
   /* How long the sheet may wait here, by the clock, from the end of what was done last before. */
   function latest(screen, stage) {
     var ended = stage.after.map(function (anchor) { return noted(anchor).ended; }).filter(Boolean);
@@ -340,16 +358,16 @@
       released();
       tell("");
       show();
-    }, nameOf(screen), function () { if (!noted(anchor).released) { told.textContent = open(); } });
-    function open() { return fill(words["hold-undone"], { what: undone(anchor).map(parseFloat).join(", ") }); }
+    }, nameOf(screen), function () { if (!noted(anchor).released) { told.textContent = open(anchor); } });
     who.addEventListener("keydown", function (event) {
       if (event.key === "Enter") { free.click(); }
     });
     function released() {
       var by = noted(anchor).released;
       told.textContent = !by ? "" : fill(words["hold-released"], { t: bench.when(by.at), who: by.by })
-        + (undone(anchor).length ? ". " + open() : "");
+        + (undone(anchor).length ? ". " + open(anchor) : "");
       bench.call(free, by ? words["take-back"] : usual, nameOf(screen));
+      who.parentNode.hidden = !!by;
       if (by) { who.value = by.by; }
     }
     screen.released = released;
@@ -451,7 +469,7 @@
     });
     due();
   }
-  bench.painted = due;
+  bench.painted = function () { glance(); due(); };
   function late(begin, end) {
     var day = new Date(Date.now());
     day.setHours(Number(closes[0]), Number(closes[1]), 0, 0);
@@ -459,6 +477,7 @@
   }
   function due() {
     var list = [];
+    var here = screens[at()];
     bench.timers.forEach(function (timer) {
       var now = timer.mine();
       if (awaited(timer)) { list.push({ end: Date.now(), timer: timer, text: words["to-start"] }); }
@@ -473,7 +492,8 @@
       }
     });
     list.sort(function (one, other) { return one.end - other.end; });
-    var text = list.slice(0, 3).map(function (one) {
+    /* What the screen itself counts is not told once more at its head. */
+    var text = list.slice(0, 3).filter(function (one) { return !here.querySelector("[data-face='" + one.timer.id + "']"); }).map(function (one) {
       return fill(one.text || words[one.end <= Date.now() ? "due-now" : one.timer.kind === "change" || one.timer.kind === "look" ? "due-at" : "ends-at"],
         { t: bench.when(one.end), what: one.timer.kind === "whole" ? stageOf(one.timer.step).name : one.timer.label });
     });
@@ -510,6 +530,39 @@
   });
   bench.sure(part("now"), words.again, function () { return state().started; }, function () { begin(Date.now()); });
   window.setInterval(times, 5000);
+
+  /* Looks while a clock goes on ring as its end does. */
+  bench.timers.forEach(function (timer) {
+    var home = screens[screenOf(timer)];
+    timer.looks = (home ? all("[data-at]", home) : []).map(function (line) {
+      var look = { id: timer.id + line.dataset.at, at: Number(line.dataset.at), line: line, of: timer, step: timer.step, what: timer.what,
+        said: timer.what + ": " + line.textContent, when: line.appendChild(make("span")), wait: 0,
+        mine: function () { return { end: look.end }; },
+        /* What is answered answers those before it; what a key closed rings again. */
+        snooze: function (seconds) {
+          if (seconds) { look.wait = Date.now() + seconds * 1000; return; }
+          state().looked = state().looked || {};
+          state().looked[timer.id] = [timer.mine().began, look.at];
+          bench.keep();
+        } };
+      return look;
+    });
+  });
+  function glance() {
+    bench.timers.forEach(function (timer) {
+      var now = timer.mine();
+      var runs = now.end && !now.answered && !now.due && timer.left() > 0;
+      var since = timer.length() - timer.left();
+      var seen = (state().looked || {})[timer.id];
+      var next = timer.looks.filter(function (look) { return look.at > since; })[0];
+      timer.looks.forEach(function (look) {
+        look.end = Date.now() + (look.at - since) * 1000;
+        look.line.hidden = look !== next;
+        look.when.textContent = runs ? words.comma + " " + bench.when(look.end) : "";
+        if (runs && look.at <= since && (!seen || seen[0] !== now.began || look.at > seen[1]) && look.wait < Date.now()) { bench.ring(look); }
+      });
+    });
+  }
 
   /* The ring. */
   var air = null;
@@ -590,10 +643,10 @@
       one.appendChild(when);
       var buttons = make("div", "ring__buttons");
       if (timer.said) {
-        buttons.appendChild(act(words["go-there"], timer, function () {
+        buttons.appendChild(act(words[timer.of ? "answer" : "go-there"], timer, function () {
           timer.snooze();
           quiet(timer);
-          if (document.body.classList.contains("at-bench")) { go(first(timer.step)); }
+          if (!timer.of && document.body.classList.contains("at-bench")) { go(first(timer.step)); }
         }));
         one.appendChild(buttons);
         bell.appendChild(one);
@@ -621,7 +674,7 @@
     sound(3);
   }
   function quiet(timer) {
-    ringing = ringing.filter(function (one) { return one !== timer; });
+    ringing = ringing.filter(function (one) { return one !== timer && one.of !== timer && !(timer.of && one.of === timer.of && one.at < timer.at); });
     if (ringing.length) { toll(); } else { bell.close(); }
     times();
   }
@@ -667,8 +720,9 @@
     if (mine.pictures) { one.pictures = mine.pictures; }
     all("[data-part]", view).forEach(function (item) {
       if (anchorOf(item.closest(".screen")) !== stage.anchor || !mine[keyOf(item)]) { return; }
-      bench.home(one, item.getAttribute("data-part"), Number(item.getAttribute("data-bath")))[item.getAttribute("data-key")]
-        = bench.valueOf(item, mine[keyOf(item)]);
+      var home = bench.home(one, item.getAttribute("data-part"), Number(item.getAttribute("data-bath")));
+      if (home.test) { home.what = item.closest(".screen").querySelector(".screen__hand").textContent + ": " + item.textContent; }
+      home[item.getAttribute("data-key")] = bench.valueOf(item, mine[keyOf(item)]);
     });
     return one;
   }

@@ -71,7 +71,7 @@
   function home(one, part, bath) {
     if (!bath) { return one[part] || (one[part] = {}); }
     var list = one[part] || (one[part] = []);
-    var number = part === "changes" ? "change" : "bath";
+    var number = { changes: "change", tests: "test" }[part] || "bath";
     var found = list.filter(function (one) { return one[number] === bath; })[0];
     if (!found) { found = {}; found[number] = bath; list.push(found); }
     return found;
@@ -208,12 +208,13 @@
         shown.textContent = digits(rest < 0 ? rest : Math.ceil(rest));
         var text = now.end ? words.pause : now.began ? words["go-on"] : self.kind === "bath" && item.previousElementSibling ? words["sheet-in"] : words.start;
         call(go, text, self.what);
-        reset.hidden = !now.began && home !== own;
+        /* At the bench few words while it runs: what is wanted less often stands on the sheet, or comes when it is paused. */
+        reset.hidden = home !== own && (!now.began || now.end && !now.answered);
         go.hidden = !!now.answered;
-        longer.hidden = reset.hidden || go.hidden;
+        longer.hidden = go.hidden || home !== own && (!now.began || self.kind === "drop");
         other.hidden = home !== own;
         stamp.textContent = now.answered ? fill(words["stopped-at"], { t: when(now.began), u: when(now.answered) })
-          : now.end ? fill(words["started-at"], { t: when(now.began), u: when(now.due || now.end) }) : "";
+          : now.end ? fill(words[home === own ? "started-at" : "due"], { t: when(now.began), u: when(now.due || now.end) }) : "";
         if (minutes && document.activeElement !== minutes) { minutes.value = String(Math.round(length() / 6) / 10); }
       }
     }

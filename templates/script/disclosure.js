@@ -65,6 +65,9 @@
   }
   if (changed && here) {
     document.addEventListener("toggle", function (event) {
+      if (event.target.open && event.target.matches(".screen__amount")) {
+        if (window.benchleafFields) { window.benchleafFields(event.target); } else { sumsAtTheBench(function () {}); }
+      }
       var title = event.target.open && event.target.matches(".working") && event.target.querySelector(".working__title--sum");
       if (!title || title.querySelector("[data-sums]")) { return; }
       var button = document.createElement("button");

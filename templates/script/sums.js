@@ -92,9 +92,11 @@
     var labels = {};
     Array.prototype.forEach.call(form.querySelectorAll("label"), function (label) { labels[label.textContent] = label.htmlFor; });
     var own = {};
-    asked.slice(2).forEach(function (pair) {
+    /* An input that the sheet calls by another name, such as the length of a tray, stands in its place. */
+    var places = Object.keys(labels);
+    asked.slice(2).forEach(function (pair, place) {
       var cut = pair.split("=").map(decoded);
-      var field = document.getElementById(labels[cut[0]] || "");
+      var field = document.getElementById(labels[cut[0]] || labels[places[place]] || "");
       if (field) { own[field.name] = chosen(field, cut[1].replace(/(\d)\u202F(?=\d{3})/g, "$1").replace(/[\u202F\u00A0]/g, " ")); }
     });
     var names = Object.keys(own);

@@ -62,6 +62,7 @@ public final class RecordChecker {
             mist.positive("amount", VOLUME);
             parts.put("mist", texts(mist));
         });
+        step.groups("tests").forEach(test -> parts.put("test " + test.whole("test").orElse(0), texts(test)));
         step.groups("changes").forEach(change -> parts.put("change " + change.whole("change").orElse(0), change(change)));
         List<Map<String, String>> readings = new ArrayList<>();
         step.groups("readings").forEach(reading -> readings.add(reading(reading)));

@@ -48,7 +48,9 @@ final class RecordText {
         entry.seen().ifPresent(seen -> lines.add(remark("seen " + seen + entry.because().map(why -> ": " + why).orElse(""))));
         entry.pictures().ifPresent(names -> lines.add(remark("pictures: " + names)));
         entry.began().map(LocalDateTime::toLocalDate).ifPresent(day -> lines.add("    on: " + day));
-        entry.parts().forEach((part, values) -> lines.add("    " + part + ": " + group(values)));
+        entry.parts().forEach((part, values) -> lines.add(part.startsWith("test ")
+                ? remark("tested " + values.getOrDefault("what", part) + ": " + values.getOrDefault("result", ""))
+                : "    " + part + ": " + group(values)));
         if (!entry.readings().isEmpty()) {
             lines.addAll(List.of("    bath:", "      readings:"));
             entry.readings().forEach(reading -> lines.add("        - " + group(reading)));

@@ -11,11 +11,13 @@ import java.util.Optional;
  * @param hand which bath or change of the step; empty if the step is one action
  * @param hold where the work stops until someone lets it go on; such a screen holds nothing else
  * @param action what to do; empty where there is only to look
+ * @param folded whether the action is opened by a touch while a timer runs, so that the screen keeps few words
  * @param amount the one amount that the hand needs
  * @param see what one should see
  * @param watch what to keep an eye on, where there is only to look or a timer runs, there with what to keep away
  *     from and for how long at most
- * @param until when it is enough, where there is only to look
+ * @param looks for what one looks while a timer runs, and when
+ * @param until when it is enough, where there is only to look; of a drop, when it is taken off
  * @param otherwise what to do if it goes otherwise, where a sheet is wet and a timer runs; opened by a touch
  * @param clocks the timers that are started here
  * @param cautions what can happen at the step, the gravest first
@@ -28,18 +30,24 @@ import java.util.Optional;
  * @param enough whether it may end here, though one more bath is foreseen
  */
 public record BenchScreen(String anchor, String name, Optional<String> hand, Optional<BenchStep.Hold> hold,
-        String action, Optional<Fact> amount, Optional<Fact> see, List<Fact> watch, Optional<Fact> until,
+        String action, boolean folded, Optional<Fact> amount, Optional<Fact> see, List<Fact> watch, List<Look> looks,
+        Optional<Fact> until,
         Optional<Fact> otherwise, List<Clock> clocks,
         List<Caution> cautions, String care, List<String> wear, List<Fact> told, boolean drawn, List<Note> notes, boolean last,
         boolean enough) {
 
     public BenchScreen {
         watch = List.copyOf(watch);
+        looks = List.copyOf(looks);
         clocks = List.copyOf(clocks);
         cautions = List.copyOf(cautions);
         wear = List.copyOf(wear);
         told = List.copyOf(told);
         notes = List.copyOf(notes);
+    }
+
+    /** A look while a timer runs, and how many seconds after its start. */
+    public record Look(Fact what, long at) {
     }
 
     /** A timer by its id, and its label where the screen's name does not tell it. */
@@ -49,8 +57,9 @@ public record BenchScreen(String anchor, String name, Optional<String> hand, Opt
     /**
      * Something to write down.
      *
-     * @param part of the step that the case file names it under: {@code readings}, {@code weighing}, {@code mist}
-     * @param bath number of the bath; 0 if it belongs to no bath
+     * @param part of the step that the case file names it under: {@code readings}, {@code weighing}, {@code mist},
+     *     {@code tests}
+     * @param bath number of the bath, or of the test; 0 if it belongs to neither
      * @param key of the case file
      * @param label in words
      * @param before what the case file writes before the number, such as {@code pH}
@@ -60,6 +69,11 @@ public record BenchScreen(String anchor, String name, Optional<String> hand, Opt
      */
     public record Note(String part, int bath, String key, String label, String before, String unit, Optional<Range> range,
             Optional<Sight> sight) {
+
+        /** The same note under another name. */
+        public Note named(String name) {
+            return new Note(part, bath, key, name, before, unit, range, sight);
+        }
 
         /** The same note with the range in which it should lie. */
         public Note within(Optional<Range> given) {

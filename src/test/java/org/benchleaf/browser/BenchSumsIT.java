@@ -85,12 +85,41 @@ class BenchSumsIT {
                     + "document.querySelector(\"[data-sums='own']\").click();" + TOLD);
             assertThat(window.texts(noted("#step-relax .strip__action"))).isEmpty();
             window.textsLater(OPEN, TRAY);
-            window.textsLater(PUT + TOLD, TRAY, "height of the sheet", "600 mm");
-            assertThat(window.texts(noted("#step-wash .strip__action"))).containsExactly("Changed here: height of the sheet 600 mm instead "
+            window.textsLater(PUT + TOLD, TRAY, "length of the tray", "600 mm");
+            assertThat(window.texts(noted("#step-wash .strip__action"))).containsExactly("Changed here: length of the tray 600 mm instead "
                     + "of 550 mm. The cautions of this step are for the sheet’s own values. One bath in your tray takes 6.3 L. "
                     + "Mark, drawing and room around the sheet are those of the sheet’s own tray: measure them in yours.");
             window.textsLater("const done = arguments[arguments.length - 1];"
                     + "document.querySelector(\"[data-sums='own']\").click();" + TOLD);
+        });
+    }
+
+    /**
+     * By hand: a tray of 20 · 15 cm holds 0.75 L at a depth of 2.5 cm. The carrier is the sheet of 412 × 298 mm with 30 mm more on
+     * each side: 472 × 358 mm.
+     */
+    @Test
+    void another_tray_is_put_in_where_its_amount_stands_at_the_bench_and_one_smaller_than_the_carrier_is_told() {
+        Windows.lend(window -> {
+            window.open("cases/tide-table/steps.html");
+            assertThat(window.textsLater("const done = arguments[0]; const amount = document.querySelector("
+                    + "\"[data-screen='step-wash'] details.screen__amount\"); amount.open = true; const wait = setInterval(() => {"
+                    + "const labels = [...amount.querySelectorAll('label')]; if (labels.length) { clearInterval(wait);"
+                    + "done(labels.map(label => label.textContent + ' ' + label.querySelector('input').value)); } }, 50);"))
+                    .containsExactly("length of the tray 550 mm", "width of the tray 420 mm", "depth of the water 25 mm");
+            window.textsLater("const done = arguments[0]; const fields = document.querySelectorAll("
+                    + "\"[data-screen='step-wash'] details.screen__amount input\"); ['20 cm', '150 mm'].forEach((text, place) => {"
+                    + "fields[place].value = text; fields[place].dispatchEvent(new Event('change')); });" + TOLD);
+            assertThat(window.texts(noted("[data-screen='step-wash']"))).last().asString()
+                    .contains("One bath in your tray takes 750 mL.", "Your tray is too small for the carrier of 472 mm × 358 mm.");
+            assertThat(window.texts(noted("[data-screen='step-wash'] details.screen__amount > summary b"))).first().asString()
+                    .contains("750 mL instead of 5.8 L").endsWith("Your tray is too small for the carrier of 472 mm × 358 mm.");
+            assertThat(window.texts("return [...document.querySelectorAll(\"[data-screen='step-wash'] .bench-sums__back\")]"
+                    + ".map(way => way.textContent);")).isNotEmpty().containsOnly("Back to the sheet’s own values");
+            window.textsLater("const done = arguments[arguments.length - 1];"
+                    + "document.querySelector(\"[data-sums='own']\").click();" + TOLD);
+            assertThat(window.texts("return [...document.querySelectorAll(\"[data-screen='step-wash'] details.screen__amount input\")]"
+                    + ".map(field => field.value);")).containsExactly("550 mm", "420 mm", "25 mm");
         });
     }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.benchleaf.compose.part.BenchAmount;
 import org.benchleaf.compose.part.CaseDesk;
 import org.benchleaf.compose.part.Sheet;
@@ -23,6 +24,8 @@ final class BenchHands {
      * danger it stays at 60, which is read at arm's length; what one should see comes on the next screen otherwise.
      */
     private static final int MOST_WORDS = 26;
+    /** Most words on a whole screen, at rest and while its clock runs. */
+    static final int MOST_ON_SCREEN = 60;
 
     private final Sheet sheet;
     private final Step step;
@@ -84,7 +87,7 @@ final class BenchHands {
         Optional<String> name = baths ? Optional.of(timers.get(0).label()) : Optional.empty();
         Optional<BenchScreen.Clock> clock = timers.stream().findFirst()
                 .filter(timer -> timer.kind() != BenchTimer.Kind.WEIGHT).flatMap(timer -> clock(timer, name));
-        return new Hand(name, step.instruction(), amount.first(), see(), clock, baths ? 1 : 0);
+        return new Hand(name, step.instruction(), amount.betweenChanges("weight-now").or(amount::first), see(), clock, baths ? 1 : 0);
     }
 
     /** A bath and a weight are timed by their own timer; after a change of blotters the time to the next one begins. */
@@ -94,7 +97,8 @@ final class BenchHands {
         return switch (timer.kind()) {
             case BATH -> i == 0 ? Optional.empty() : Optional.of(new Hand(name, sheet.words().say("bench-hand.bath"),
                     amount.first(), see(), clock(timer, name), i + 1));
-            case CHANGE -> Optional.of(new Hand(name, change(timer) + overnight(i), Optional.empty(),
+            case CHANGE -> Optional.of(new Hand(name, change(timer) + overnight(i),
+                    isLastChange(i) ? Optional.empty() : amount.betweenChanges("weight-again"),
                     isLastChange(i) ? see() : Optional.empty(),
                     i + 1 < timers.size() ? clock(timers.get(i + 1), name) : Optional.empty(), 0));
             case WEIGHT -> i > 0 && timers.get(i - 1).kind() == BenchTimer.Kind.CHANGE ? Optional.empty()
@@ -138,8 +142,12 @@ final class BenchHands {
         int words = words(hand.action()) + hand.amount().map(fact -> words(fact.name()) + 1).orElse(0)
                 + hand.clocks().stream().flatMap(clock -> clock.label().stream()).mapToInt(BenchHands::words).sum()
                 + step.see().filter(see -> hand.see().isPresent()).map(BenchHands::words).orElse(0);
-        return hand.see().isEmpty() || hand.action().isEmpty() || words <= MOST_WORDS ? List.of(hand) : List.of(
-                new Hand(hand.name(), hand.action(), hand.amount(), Optional.empty(), hand.clocks(), hand.bath()),
+        return hand.see().isEmpty() || hand.action().isEmpty() || words <= MOST_WORDS ? List.of(hand) : inTwo(hand);
+    }
+
+    /** To do, and then to look. */
+    List<Hand> inTwo(Hand hand) {
+        return List.of(new Hand(hand.name(), hand.action(), hand.amount(), Optional.empty(), hand.clocks(), hand.bath()),
                 new Hand(Optional.of(hand.name().map(name -> sheet.words().say("bench-hand.look-at", "what", name))
                         .orElse(sheet.words().say("bench-hand.look"))), "", Optional.empty(), hand.see(), Optional.empty(), 0));
     }
@@ -151,5 +159,10 @@ final class BenchHands {
 
     private static int words(String text) {
         return text.strip().split("[\\s\\h]+").length;
+    }
+
+    /** As a reader counts them: what has a letter or a digit. */
+    static int read(String text) {
+        return (int) Stream.of(text.split("[\\s\\h]+")).filter(word -> word.codePoints().anyMatch(Character::isLetterOrDigit)).count();
     }
 }

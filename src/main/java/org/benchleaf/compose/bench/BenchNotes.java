@@ -11,6 +11,9 @@ import org.benchleaf.page.BenchScreen;
 /** What is written down at a screen, under the keys of the case file. */
 public final class BenchNotes {
 
+    /** By what the timer of a test is known. */
+    static final String TEST = "-drop-";
+
     private final Sheet sheet;
 
     public BenchNotes(Sheet sheet) {
@@ -36,6 +39,13 @@ public final class BenchNotes {
             notes.add(note("mist", 0, "amount", "", "mL"));
         }
         return notes;
+    }
+
+    /** How each test of a screen came out. */
+    public List<BenchScreen.Note> ofTests(List<BenchScreen.Clock> clocks) {
+        return clocks.stream().filter(clock -> clock.timer().contains(TEST)).map(clock -> note("tests",
+                Integer.parseInt(clock.timer().substring(clock.timer().lastIndexOf('-') + 1)), "result", "", "")
+                .named(clock.label().orElse(sheet.words().say("bench-note.result")))).toList();
     }
 
     /** What a class writes down of a bath besides, where several watch one clock and each addition is looked at. */

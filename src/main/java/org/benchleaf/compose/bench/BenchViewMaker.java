@@ -2,6 +2,7 @@ package org.benchleaf.compose.bench;
 
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -71,10 +72,14 @@ public final class BenchViewMaker {
     private List<BenchScreen> screens(Step step, BenchStep told) {
         List<BenchScreen> screens = new ArrayList<>();
         told.hold().ifPresent(hold -> screens.add(new BenchScreen(told.anchor(), name(told),
-                Optional.of(sheet.words().say("bench-view.hold")), Optional.of(hold), "", Optional.empty(), Optional.empty(),
-                List.of(), Optional.empty(), Optional.empty(), List.of(), List.of(), "", List.of(), List.of(), false, List.of(),
+                Optional.of(sheet.words().say("bench-view.hold")), Optional.of(hold), "", false, Optional.empty(), Optional.empty(),
+                List.of(), List.of(), Optional.empty(), Optional.empty(), List.of(), List.of(), "", List.of(), List.of(), false, List.of(),
                 false, false)));
-        List<BenchHands.Hand> hands = new BenchHands(sheet, desk, step, told).all();
+        BenchHands cut = new BenchHands(sheet, desk, step, told);
+        List<BenchHands.Hand> whole = cut.all();
+        List<BenchHands.Hand> hands = whole.stream().flatMap(hand -> (hand.see().isPresent() && !hand.action().isEmpty()
+                && running(screen(step, told, hand, false, false, hand.equals(whole.get(whole.size() - 1)), false), true)
+                > BenchHands.MOST_ON_SCREEN ? cut.inTwo(hand) : List.of(hand)).stream()).toList();
         int shown = Math.max(0, hands.indexOf(hands.stream().filter(hand -> hand.see().isPresent()).findFirst().orElse(null)));
         for (int i = 0; i < hands.size(); i++) {
             screens.add(screen(step, told, hands.get(i), i == shown, i == 0, i == hands.size() - 1,
@@ -106,18 +111,69 @@ public final class BenchViewMaker {
         boolean back = last && !hand.action().isEmpty() && step.part(Part.Blotters.class).isPresent();
         Optional<Fact> until = step.until().filter(end -> back || hand.action().isEmpty()
                 && BenchHands.fits(step.see().orElse(""), end))
-                .map(end -> Fact.of(sheet.words().say("bench.told-until"), WholeSentence.of(end)));
-        return new BenchScreen(told.anchor(), name(told), hand.name(), Optional.empty(), hand.action(), hand.amount(),
+                .map(end -> Fact.of(sheet.words().say("bench.told-until"), WholeSentence.of(end)))
+                .or(() -> dropped(hand));
+        BenchScreen screen = new BenchScreen(told.anchor(), name(told), hand.name(), Optional.empty(), hand.action(), false, hand.amount(),
                 hand.see(), Stream.of(watch.stream(), looks(step, hand), limits.stream()).flatMap(facts -> facts).toList(),
-                until, otherwise, hand.clocks(), cautions,
+                timedLooks(step, hand), until, otherwise, hand.clocks(), cautions,
                 new CareLine(sheet, desk).shortened(cautions, care), told.wear(),
                 told(told, Stream.of(hand.see().stream(), watch.stream(), limits.stream(), until.stream(), otherwise.stream())
                         .flatMap(facts -> facts.map(Fact::name)).toList()),
                 drawn && !told.drawings().isEmpty(),
-                new BenchNotes(sheet).of(step, hand.bath(), first, last).stream()
-                        .map(note -> note.within(new ReadingRange(sheet, desk).of(step, note))
-                                .against(ReadingRange.sight(step, note))).toList(),
-                last, enough);
+                notes(step, hand, first, last), last, enough);
+        return running(screen, false) > BenchHands.MOST_ON_SCREEN && !isPast(screen) ? folded(screen) : screen;
+    }
+
+    /** What is written down, between what it should lie; what is added to a bath by the name of its stock. */
+    private List<BenchScreen.Note> notes(Step step, BenchHands.Hand hand, boolean first, boolean last) {
+        BenchNotes notes = new BenchNotes(sheet);
+        ReadingRange ranges = new ReadingRange(sheet, desk);
+        return Stream.concat(notes.ofTests(hand.clocks()).stream(), notes.of(step, hand.bath(), first, last).stream())
+                .map(note -> note.named(ranges.added(step, note).orElse(note.label())).within(ranges.of(step, note))
+                        .against(ReadingRange.sight(step, note))).toList();
+    }
+
+    private static BenchScreen folded(BenchScreen screen) {
+        return new BenchScreen(screen.anchor(), screen.name(), screen.hand(), screen.hold(), screen.action(), true, screen.amount(),
+                screen.see(), screen.watch(), screen.looks(), screen.until(), screen.otherwise(), screen.clocks(), screen.cautions(),
+                screen.care(), screen.wear(), screen.told(), screen.drawn(), screen.notes(), screen.last(), screen.enough());
+    }
+
+    /** When a drop comes off, beside its clock. */
+    private Optional<Fact> dropped(BenchHands.Hand hand) {
+        return hand.clocks().stream().anyMatch(clock -> clock.timer().contains(BenchNotes.TEST))
+                ? Optional.of(Fact.of(sheet.words().say("bench-hand.take-off"), sheet.words().say("bench-hand.off-when")))
+                : Optional.empty();
+    }
+
+    /** What such a clock asked for is done once it runs; the screen tells it no longer. */
+    private static boolean isPast(BenchScreen screen) {
+        return screen.clocks().stream().map(BenchScreen.Clock::timer).anyMatch(timer ->
+                Stream.of("-bath-", "-change-", BenchNotes.TEST, "-weight").anyMatch(timer::contains));
+    }
+
+    /** How many words can be read while the clock of a screen runs; without its action where that is opened by a touch. */
+    private int running(BenchScreen screen, boolean folded) {
+        if (screen.clocks().isEmpty()) {
+            return 0;
+        }
+        boolean whole = screen.clocks().get(0).timer().endsWith("-whole");
+        Stream<String> read = Stream.of(
+                Stream.of(screen.name(), screen.hand().orElse(""), screen.care(), isPast(screen) ? "" : folded
+                        ? sheet.words().say("bench-view.do") : screen.action()),
+                Stream.of(screen.amount(), screen.see(), screen.until()).flatMap(Optional::stream).map(BenchViewMaker::text),
+                screen.watch().stream().map(BenchViewMaker::text), screen.looks().stream().limit(1).map(look -> text(look.what())),
+                screen.otherwise().map(Fact::name).stream(),
+                screen.clocks().stream().flatMap(clock -> clock.label().stream()).filter(any -> !whole)).flatMap(texts -> texts);
+        int buttons = 4 + screen.clocks().size() * (isPast(screen) ? 4 : 7) + (screen.last() ? 4 : screen.notes().isEmpty() ? 0 : 2);
+        // The first clock that is started tells in a line how it rings.
+        int ring = screen.name().equals(name(strip.get(0))) ? 5 : 0;
+        int opened = ring + (screen.drawn() ? 1 : 0) + (screen.told().isEmpty() ? 0 : 1) + (screen.looks().isEmpty() ? 0 : 1);
+        return read.mapToInt(BenchHands::read).sum() + buttons + opened;
+    }
+
+    private static String text(Fact fact) {
+        return fact.name() + " " + fact.value().plain();
     }
 
     /** Where a sheet is wet, what to do when colour moves must not be looked for. */
@@ -125,10 +181,23 @@ public final class BenchViewMaker {
         return hand.bath() > 0 || step.part(Part.Mist.class).isPresent();
     }
 
-    /** For what one looks while a clock runs, and when, as the step ticks it off. */
+    /** For what one looks while a clock runs, at no time that is told. */
     private Stream<Fact> looks(Step step, BenchHands.Hand hand) {
-        return hand.clocks().isEmpty() ? Stream.empty()
-                : step.checks().stream().map(check -> Fact.of(sheet.words().say("bench-hand.look"), check));
+        List<String> open = step.checks().stream().filter(check -> !rings(hand) || Step.lookTime(check).isEmpty()).toList();
+        return hand.clocks().isEmpty() || open.isEmpty() ? Stream.empty()
+                : Stream.of(Fact.of(sheet.words().say("bench-hand.look"), String.join("; ", open)));
+    }
+
+    /** For what one looks, and when, so long after the sheet was laid in as the step tells: at each the clock rings. */
+    private List<BenchScreen.Look> timedLooks(Step step, BenchHands.Hand hand) {
+        return !rings(hand) ? List.of() : step.checks().stream().flatMap(check -> Step.lookTime(check).stream()
+                .map(at -> new BenchScreen.Look(Fact.of(sheet.words().say("bench-hand.look"), check), Math.round(at.lowIn(Unit.SECOND)))))
+                .sorted(Comparator.comparingLong(BenchScreen.Look::at)).toList();
+    }
+
+    /** Looks are counted from where a bath, or the whole step, begins. */
+    private static boolean rings(BenchHands.Hand hand) {
+        return hand.clocks().stream().anyMatch(clock -> clock.timer().contains("-bath-") || clock.timer().endsWith("-whole"));
     }
 
     /** What the step says under these names. */

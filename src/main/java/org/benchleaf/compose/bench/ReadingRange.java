@@ -2,8 +2,10 @@ package org.benchleaf.compose.bench;
 
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.benchleaf.calculate.Figure;
 import org.benchleaf.compose.part.CaseDesk;
+import org.benchleaf.compose.part.HazardMaker;
 import org.benchleaf.compose.part.RecipeMaker;
 import org.benchleaf.compose.part.Sheet;
 import org.benchleaf.model.Part;
@@ -28,12 +30,50 @@ final class ReadingRange {
         this.desk = desk;
     }
 
-    /** The range of a note; a fresh bath has the pH to which it is brought, of which a used one has nothing to tell. */
+    /**
+     * The range of a note. A fresh bath has the pH to which it is brought; a used one lies between the lowest that was read in the
+     * case and that of a fresh one; what is added, between what pure water takes and what the bath takes at most.
+     */
     Optional<BenchScreen.Range> of(Step step, BenchScreen.Note note) {
-        return note.key().equals("pH fresh") ? step.part(Part.Bath.class).flatMap(bath -> desk.treatment().solution(bath.of()))
-                .map(Solution::recipe).filter(Recipe.Adjust.class::isInstance).map(Recipe.Adjust.class::cast).flatMap(this::fresh)
-                : Optional.ofNullable(WEIGHTS.get(note.key())).flatMap(name -> sheet.figure(step.id() + "." + name))
+        return switch (note.key()) {
+            case "pH fresh" -> adjusted(step).flatMap(this::fresh);
+            case "pH used" -> adjusted(step).flatMap(recipe -> used(step, recipe));
+            case "added" -> step.part(Part.Bath.class).flatMap(bath -> dose(bath.of()));
+            default -> weighed(step, note);
+        };
+    }
+
+    private Optional<BenchScreen.Range> weighed(Step step, BenchScreen.Note note) {
+        return Optional.ofNullable(WEIGHTS.get(note.key())).flatMap(name -> sheet.figure(step.id() + "." + name))
                         .filter(figure -> figure.value().spread() == Quantity.Spread.RANGE).map(this::weight);
+    }
+
+    /** What is added to a bath that is brought to a pH, by its name; empty for any other note. */
+    Optional<String> added(Step step, BenchScreen.Note note) {
+        return adjusted(step).filter(any -> note.key().equals("added")).map(recipe -> sheet.words().say("baths.added-of", "stock",
+                new HazardMaker(sheet, desk).name(recipe.with())));
+    }
+
+    private Optional<Recipe.Adjust> adjusted(Step step) {
+        return step.part(Part.Bath.class).flatMap(bath -> desk.treatment().solution(bath.of())).map(Solution::recipe)
+                .filter(Recipe.Adjust.class::isInstance).map(Recipe.Adjust.class::cast);
+    }
+
+    private Optional<BenchScreen.Range> used(Step step, Recipe.Adjust recipe) {
+        OptionalDouble lowest = step.part(Part.Bath.class).stream().flatMap(bath -> bath.readings().stream())
+                .flatMap(reading -> reading.phUsed().stream()).mapToDouble(read -> read.in(Unit.PH)).min();
+        return lowest.isEmpty() ? Optional.empty() : new RecipeMaker(sheet, desk).window(recipe)
+                .filter(window -> window.highIn(Unit.PH) > lowest.getAsDouble())
+                .map(window -> Quantity.range(lowest.getAsDouble(), window.highIn(Unit.PH), Unit.PH))
+                .map(window -> range(window, Unit.PH, sheet.words().say("bench-note.ph-range", "ph",
+                        sheet.numbers().between(window, 1).text())));
+    }
+
+    /** The two doses, as the sheet tells each. */
+    private Optional<BenchScreen.Range> dose(String solution) {
+        return sheet.figure(solution + ".dose").flatMap(least -> sheet.figure(solution + ".dose-ceiling").map(most ->
+                new BenchScreen.Range(least.value().lowIn(Unit.MILLILITRE), most.value().highIn(Unit.MILLILITRE),
+                        sheet.amount(least).text() + "–" + sheet.amount(most).text())));
     }
 
     /** What the colour of a used bath is held against: the same bath of the case, and when the step is enough. */

@@ -29,6 +29,12 @@ public final class BenchAmount implements Part.Kinds<Optional<Fact>> {
         return step.parts().stream().map(part -> part.ask(this)).flatMap(Optional::stream).findFirst();
     }
 
+    /** The weight under which a sheet lies between its changes of blotters, from the first on; empty if there is none. */
+    public Optional<Fact> betweenChanges(String key) {
+        return step.part(Part.Blotters.class).filter(blotters -> !blotters.changes().isEmpty()).flatMap(any -> weight())
+                .map(fact -> new Fact(sheet.words().say("bench-amount." + key), fact.value()));
+    }
+
     /** The mass that is laid on; empty if the step lays none on. */
     public Optional<Fact> weight() {
         return step.part(Part.Press.class).flatMap(this::press);

@@ -67,10 +67,10 @@ public final class WorkingMaker {
 
     /** Only what went in as the form has it, one value an input, can be put in again; strengths that are withheld cannot. */
     private boolean reworkable(Figure figure) {
-        List<String> put = figure.inputs().stream().map(Figure.Given::label).toList();
+        List<String> put = figure.inputs().stream().map(Figure.Given::key).toList();
         return sheet.tellsStrengths() && sheet.library().formulary().methods().stream()
                 .filter(method -> method.name().equals(figure.method())).flatMap(method -> method.inputs().stream())
-                .filter(input -> !input.example().contains("+")).map(Method.Input::label).toList().containsAll(put)
+                .filter(input -> !input.example().contains("+")).map(Method.Input::key).toList().containsAll(put)
                 && !put.isEmpty() && put.stream().distinct().count() == put.size();
     }
 

@@ -154,7 +154,10 @@ public final class PartFigures implements Part.Kinds<Map<String, Figure>> {
     }
 
     private Job bathJob(Part.Bath part, int baths, Quantity height, Quantity width, Origin from, int trays) {
-        return new Job("bath", step.place()).given("height", height, from).given("width", width, from)
+        Job job = new Job("bath", step.place());
+        return (from == Job.STUDIO ? job.each("height", List.of(Ledger.given("height", "length of the tray", height, from)))
+                .each("width", List.of(Ledger.given("width", "width of the tray", width, from)))
+                : job.given("height", height, from).given("width", width, from))
                 .given("depth", part.depth().orElseThrow(), Job.CASE_FILE)
                 .given("baths", Quantity.count(baths), Job.CASE_FILE)
                 .given("sheets", Quantity.count(trays), bench.scale().isOne() ? Job.USUAL : Origin.Place.SHEETS);
