@@ -116,7 +116,7 @@ class ClassSheetsTest {
     @Test
     void a_sheet_that_is_weighed_again_has_its_boards_after_that_and_a_failed_trial_stops_at_the_hold() {
         List<String> told = rows("-stations.html", "station-4-times").stream().map(row -> row.get(2)).toList();
-        assertThat(told).anyMatch(row -> row.contains("under 4 kg of boards") && row.contains("Not yet the boards: they go on at ")
+        assertThat(told).anyMatch(row -> row.contains("under a board and 4 kg") && row.contains("Not yet the boards: they go on at ")
                         && row.contains("when the sheet has been weighed."))
                 .anyMatch(row -> row.contains("fold the web up and lay it under the carrier"))
                 .anyMatch(row -> row.contains("Spray 15\u202fmL in all") || row.contains("Spray 15 mL in all"))

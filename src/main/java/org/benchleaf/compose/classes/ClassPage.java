@@ -250,6 +250,7 @@ public final class ClassPage implements ClassPageMaker {
                         RichText.of(desk.reading().thing(one.thing())), RichText.of(String.valueOf(one.count())),
                         RichText.of(one.most() == 0 && one.thing().equals("supervisor") ? words.say("class.at-hand")
                                 : String.valueOf(one.most())))).toList(), Optional.empty()));
+        new WhichServes(sheet, desk).table().ifPresent(blocks::add);
         new OneForAll(sheet, desk).readings().ifPresent(blocks::add);
         loads(sheet, desk, blocks);
         desk.plan().supplies().bench().map(new WorkingMaker(sheet)::make).ifPresent(blocks::add);

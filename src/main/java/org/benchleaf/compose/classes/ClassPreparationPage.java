@@ -75,8 +75,8 @@ public final class ClassPreparationPage implements ClassPageMaker {
         sheet.add(new Section("prepare", words.say("prepare.heading"), Optional.of(words.say("class.prepare-lead")),
                 List.copyOf(desk.plan().preparations().stream().map(recipes::make).toList())));
         sheet.add(new Section("lay-out", words.say("prepare.lay-out"), Optional.of(words.say("class.lay-out-lead")),
-                Stream.concat(Stream.<Block>of(SpareFacts.of(sheet, desk), layOut(sheet, desk)),
-                        new OneForAll(sheet, desk).readings().stream()).toList()));
+                Stream.concat(Stream.<Block>of(SpareFacts.of(sheet, desk), layOut(sheet, desk)), Stream.concat(
+                        new WhichServes(sheet, desk).table().stream(), new OneForAll(sheet, desk).readings().stream())).toList()));
         sheet.add(new Section("waste", words.say("class.waste"), Optional.of(words.say("class.waste-lead")),
                 List.of(waste(sheet, desk))));
         sheet.add(desk.papers(sheet));

@@ -146,6 +146,8 @@ final class StationWords {
         String key = turn.isBathMade() ? "class.bath-made" : turn.isBathChanged() ? "class.bath-changed"
                 : turn.isBathRead() ? "class.bath-read" : "";
         return !made || key.isEmpty() ? "" : words.say(key)
+                + (turn.isBathMade() && turn.isMetered() ? " " + words.say("class.addition-takes", "each", sheet.numbers().duration(
+                        sheet.library().formulary().constant("one-addition").value()).text()) : "")
                 + (turn.isBathRead() && !apart ? " " + words.say("class.lay-in-again") : "") + new OneForAll(sheet, desk).after(turn);
     }
 

@@ -45,7 +45,7 @@ public final class ClassDeriver {
      */
     public ClassPlan plan(CourseClass course, TreatmentCase source, HazardAssessor.Assessment assessment,
             Map<String, Figure> ofCase, List<TestedContact> tested, Messages messages) {
-        Optional<ClassSchedule> schedule = schedule(course, source, assessment.care(), messages);
+        Optional<ClassSchedule> schedule = schedule(course, source, assessment.care(), ofCase, messages);
         ClassPlan plan = plan(course, source, assessment, ofCase, schedule, schedule.map(ScheduleReading::new)
                 .map(reading -> Outlasting.of(tested, reading)).orElse(List.of()), messages);
         ClassPlan stated = plan.stating(IssueMaker.of(plan, assessment.care()));
@@ -127,11 +127,11 @@ public final class ClassDeriver {
     }
 
     private Optional<ClassSchedule> schedule(CourseClass course, TreatmentCase source, Map<String, StepCare> care,
-            Messages messages) {
+            Map<String, Figure> ofCase, Messages messages) {
         if (!course.isPlanned()) {
             return Optional.empty();
         }
-        ClassScheduler scheduler = new ClassScheduler(groundwork.hours(), groundwork.library(), course, source, care);
+        ClassScheduler scheduler = new ClassScheduler(groundwork.hours(), groundwork.library(), course, source, care, ofCase);
         Optional<ClassSchedule> schedule = scheduler.schedule();
         messages.addAll(scheduler.messages());
         return schedule;
