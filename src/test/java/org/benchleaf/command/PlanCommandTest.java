@@ -70,7 +70,8 @@ class PlanCommandTest {
 
     /**
      * Worked by hand: briefing 10, fill the bath 6 and bring it to its pH in 8 additions of 1, mist 10, hold 4, lower 4,
-     * three baths of 20, two changes of 5 and readings of 3 with 2 for the used bath, drain 10, read the last bath 2, empty the tray 3, clear away 10 make 147 min.
+     * three baths of 20, two changes of 5 and readings of 3 with 2 for the used bath, drain 10, read the last bath 2,
+     * empty the tray 3, clear away 10 make 147 min.
      */
     @Test
     void one_station_takes_as_long_as_its_work() throws IOException {
