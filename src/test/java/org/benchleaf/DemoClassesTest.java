@@ -355,8 +355,8 @@ class DemoClassesTest {
     }
 
     /**
-     * By hand, for one station: briefing to 9:10, weigh 2, bath 7, hold 3, mist 8, hold 3, lower 4, three baths of 20 and two changes of
-     * 1 + 3 + 6 + 1, drain 10, weigh 2, lay in 10, weigh 2: 11:23; blotters after 15, 30 and 60 min, 5 each, the third held up by the break
+     * By hand, for one station: briefing to 9:10, weigh 2, bath 15, hold 3, mist 7, hold 3, lower 4, three baths of 20 and two changes of
+     * 1 + 3 + 6 + 1, drain 10, weigh 2, lay in 7, weigh 2: 11:27; blotters after 15, 30 and 60 min, 5 each, the third held up by the break
      * until 13:45;
      * after 150 min the fourth, and the night to 9:00. Of the 72 h under weight 1210 min have passed by 9:05 on Wednesday:
      * 3110 more until Friday 12:55, take out 5; after the break weigh 2, at one balance, so the
