@@ -91,16 +91,15 @@ class ClassCalendarTest {
     }
 
     /**
-     * By hand: on Tuesday 14 April 2026 a sheet is weighed in 2 min after the briefing, and the first meter first
-     * used at 9:12, the second at 9:30; up to 10 min are usual to calibrate each. For the trial of the practice sheets it is
-     * calibrated on Friday before, from 12:00.
+     * By hand: on Tuesday 14 April 2026 the first meter is first used at 9:16, by station 4, the second at 9:28, by station 3; up to
+     * 10 min are usual to calibrate each. For the trial of the practice sheets it is calibrated on Friday before, from 11:01.
      */
     @Test
     void the_technician_finds_the_calibration_of_the_meter() throws IOException {
         assertThat(events(site.resolve("cases/tide-table/class-spring-course-technician.ics"))).filteredOn(event ->
                 event.get("SUMMARY").contains("calibrate")).extracting(event -> event.get("DTSTART") + " to " + event.get("DTEND"))
-                .containsExactlyInAnyOrder("20260414T090200 to 20260414T091200", "20260414T092000 to 20260414T093000",
-                        "20260410T120000 to 20260410T121000");
+                .containsExactlyInAnyOrder("20260414T090600 to 20260414T091600", "20260414T091800 to 20260414T092800",
+                        "20260410T110100 to 20260410T111100");
     }
 
     /** An independent reader of RFC 5545, its own checks, and the plan as a table (CSV). */

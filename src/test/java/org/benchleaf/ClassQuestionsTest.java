@@ -42,14 +42,14 @@ class ClassQuestionsTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {
-        "How much to make of each liquid, and by when to begin      | Saturated limewater Thursday 9 April 2026, 12:00 15 min Friday 10 "
-                + "April 2026, 12:00 250 mL",
+        "How much to make of each liquid, and by when to begin      | Saturated limewater Thursday 9 April 2026, 11:01 15 min Friday 10 "
+                + "April 2026, 11:01 250 mL",
         "What must be ordered by when                               | Ethanol, 96 % v/v 54.2 mL 30 mL 1 × 500 mL Tuesday 31 March 2026",
         "What is left over and where it goes                        | up to 130 mL 1 × 1 L, 90 % full Collect in the closed can for "
                 + "solvents",
         "Whether the air of the room is good enough for all at once | If all did it at the same time Prewetting",
-        "Who is released when, and what is looked at                | Prewetting: hold before misting that in its trial the stamp of "
-                + "this sheet left every blotter white, and that it is under its wax on both faces, in raking light",
+        "Who is released when, and what is looked at                | Prewetting: hold before misting the dry sheet in raking light, "
+                + "with no loose dirt and its wax even on both faces, and the last test of its stamp, which left every blotter white",
         "What changed since the issue before                        | Ethanol and water for misting 94 mL 130 mL",
     })
     void a_question_is_one_link_away_from_its_answer(String question, String told) {

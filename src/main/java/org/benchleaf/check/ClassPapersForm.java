@@ -43,7 +43,8 @@ final class ClassPapersForm {
         return new ClassPapers(fields.yes("publish", false), fields.texts("aims"),
                 sheets.flatMap(group -> group.word("are", ClassPapers.Sheets::of)).orElse(ClassPapers.Sheets.PRACTICE),
                 sheets.flatMap(group -> group.text("like")), sheets.flatMap(this::making), issue,
-                fields.texts("changes"), outcomes, trainees(places), practice(), issued);
+                fields.texts("changes"), outcomes, trainees(places), practice(), issued,
+                fields.text("marked by"));
     }
 
     /** How practice sheets come to be, where the class says anything of it. */

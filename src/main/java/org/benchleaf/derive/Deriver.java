@@ -139,7 +139,7 @@ public final class Deriver {
     public ClassScheduler scheduler(CourseClass course, TreatmentCase source) {
         Groundwork work = groundwork.make(source, source.steps(), Scale.sheets(1), new Messages());
         return new ClassScheduler(groundwork.hours(), groundwork.library(), course, source,
-                new HazardAssessor(work.bench()).assess(List.of()).care());
+                new HazardAssessor(work.bench()).assess(List.of()).care(), work.bench().ledger().figures());
     }
 
     /**

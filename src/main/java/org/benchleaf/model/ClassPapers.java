@@ -22,10 +22,11 @@ import org.benchleaf.message.Place;
  * @param trainees codes of those who take part, in the order of the stations; never names
  * @param practice when a trainee counts as practised in a step
  * @param issued what was handed out before, the oldest first
+ * @param assessor who marks while every supervisor is with others, a role; empty if not stated
  */
 public record ClassPapers(boolean published, List<String> aims, Sheets sheets, Optional<String> like,
         Optional<SheetMaking> making, Optional<Issue> issue, List<String> changes, List<Outcome> outcomes, List<String> trainees,
-        Practice practice, List<Issued> issued) {
+        Practice practice, List<Issued> issued, Optional<String> assessor) {
 
     public ClassPapers {
         aims = List.copyOf(aims);

@@ -147,7 +147,7 @@ public final class LibraryTexts {
                         text(at + "issue.prepared by", issue.preparedBy()), text(at + "issue.approved by", issue.approvedBy()),
                         issue.place())),
                 each(at + "issue.changes", from.changes()), outcomes(at + "outcomes.", from.outcomes()), from.trainees(), from.practice(),
-                from.issued());
+                from.issued(), text(at + "marked by", from.assessor()));
     }
 
     private List<ClassPapers.Outcome> outcomes(String at, List<ClassPapers.Outcome> from) {
@@ -219,7 +219,8 @@ public final class LibraryTexts {
                 from.shapes(), from.hazardClasses(),
                 each(from.needs(), one -> new BenchNeed(one.name(), one.forWork(), one.each(), one.per(), text(one.words()),
                         one.bought())),
-                each(from.notes(), one -> new BenchNote(one.forWork(), text(one.about()), text(one.words()))));
+                each(from.notes(), one -> new BenchNote(one.forWork(), text(one.about()), one.at(), one.things(),
+                        text(one.words()))));
     }
 
     private Substance substance(Substance from) {

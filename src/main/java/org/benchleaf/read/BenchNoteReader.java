@@ -17,7 +17,8 @@ final class BenchNoteReader {
         List<BenchNote> rows = new ArrayList<>();
         for (OwnYaml row : OwnYaml.list(FILE)) {
             row.text("source");
-            rows.add(new BenchNote(row.texts("for"), row.text("about"), row.text("words")));
+            rows.add(new BenchNote(row.texts("for"), row.text("about"), row.texts("at"), row.texts("things"),
+                    row.text("words")));
             row.allRead();
         }
         return List.copyOf(rows);

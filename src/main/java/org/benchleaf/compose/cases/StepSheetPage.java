@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.benchleaf.calculate.Figure;
 import org.benchleaf.compose.bench.BenchViewMaker;
+import org.benchleaf.compose.classes.ClassDesk;
 import org.benchleaf.compose.part.BriefingMaker;
 import org.benchleaf.compose.part.CaseDesk;
 import org.benchleaf.compose.part.CasePageMaker;
@@ -65,7 +66,7 @@ public final class StepSheetPage implements CasePageMaker {
         sheet.add(new BenchDesk("benchleaf." + Paths.slug(desk.library().studio().name()) + "." + treatment.id() + ".1",
                 words.group("desk")));
         BenchSumsMaker.part(sheet, desk).ifPresent(sheet::add);
-        sheet.add(new BriefingMaker(sheet, desk).beforeSteps());
+        sheet.add(new BriefingMaker(sheet, desk).beforeSteps(ClassDesk.waste(sheet, desk)));
         new SpotTestTable(sheet, desk).atTheBench().ifPresent(sheet::add);
         reasons(sheet, desk).ifPresent(sheet::add);
         ready(sheet, desk).ifPresent(sheet::add);

@@ -17,6 +17,7 @@ import org.benchleaf.derive.classes.ClassPlan;
 import org.benchleaf.derive.classes.ClassSupplies;
 import org.benchleaf.derive.classes.PlanWords;
 import org.benchleaf.derive.classes.ScheduleReading;
+import org.benchleaf.derive.classes.SharedUnits;
 import org.benchleaf.derive.figure.Preparation;
 import org.benchleaf.model.ClassPapers;
 import org.benchleaf.model.CourseClass;
@@ -24,6 +25,7 @@ import org.benchleaf.model.Material;
 import org.benchleaf.model.Solution;
 import org.benchleaf.model.Step;
 import org.benchleaf.model.TreatmentCase;
+import org.benchleaf.page.Fact;
 import org.benchleaf.page.LinkList;
 import org.benchleaf.page.Opening;
 import org.benchleaf.page.Page;
@@ -38,8 +40,13 @@ import org.benchleaf.words.Words;
  * @param desk of the case that the class works through
  * @param plan of the class
  * @param reading its schedule
+ * @param units which one of a shared thing each station has
  */
-public record ClassDesk(CaseDesk desk, ClassPlan plan, ScheduleReading reading) {
+public record ClassDesk(CaseDesk desk, ClassPlan plan, ScheduleReading reading, SharedUnits units) {
+
+    private ClassDesk(CaseDesk desk, ClassPlan plan, ScheduleReading reading) {
+        this(desk, plan, reading, new SharedUnits(reading));
+    }
 
     /**
      * The desks of the classes of a case that have pages: of those that say so themselves, and where both sheets of the case
@@ -78,6 +85,12 @@ public record ClassDesk(CaseDesk desk, ClassPlan plan, ScheduleReading reading) 
     public static Optional<Section> section(Sheet sheet, CaseDesk desk) {
         return Optional.of(ways(sheet, desk)).filter(classes -> !classes.isEmpty()).map(classes ->
                 new Section("classes", sheet.words().say("class.ways"), Optional.empty(), List.of(new LinkList(classes))));
+    }
+
+    /** That what is left is collected in a class as its preparation sheet tells; none where no class has pages. */
+    public static List<Fact> waste(Sheet sheet, CaseDesk desk) {
+        return of(desk).isEmpty() ? List.of() : List.of(Fact.of(sheet.words().say("class.waste-in-class"),
+                sheet.words().say("class.waste-by-class")));
     }
 
     /** The ways from one paper of a class to the others. */
@@ -195,6 +208,11 @@ public record ClassDesk(CaseDesk desk, ClassPlan plan, ScheduleReading reading) 
         String step = step(sheet, turn.step());
         String work = reading.work(turn);
         return step.equalsIgnoreCase(work) ? step : sheet.words().more(step, work);
+    }
+
+    /** One of several things that are shared. */
+    String unit(Sheet sheet, String thing, int number) {
+        return sheet.words().say("class.unit", "thing", reading.thing(thing), "n", number);
     }
 
     /** What a material, solution, piece of equipment or thing that is shared is called. */

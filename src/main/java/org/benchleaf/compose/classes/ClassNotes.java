@@ -21,11 +21,27 @@ record ClassNotes(Sheet sheet, ClassDesk desk) {
     /** A row for each note that concerns the class; empty where none does. */
     Optional<Table> table() {
         Words words = sheet.words();
-        Set<String> work = work();
-        List<List<RichText>> rows = desk.desk().library().reference().notes().stream().filter(note -> note.concerns(work))
-                .map(note -> List.of(RichText.of(Words.capital(note.about())), RichText.of(note.words()))).toList();
+        List<List<RichText>> rows = ofClass().stream().map(note -> List.of(RichText.of(Words.capital(note.about())),
+                RichText.of(note.words()))).toList();
         return rows.isEmpty() ? Optional.empty() : Optional.of(new Table("class-notes", words.say("class.notes-caption"),
                 words.columns("class.note-about", "class.do"), rows, Optional.empty()));
+    }
+
+    /** Those that concern the class. */
+    private List<BenchNote> ofClass() {
+        Set<String> work = work();
+        return desk.desk().library().reference().notes().stream().filter(note -> note.concerns(work)).toList();
+    }
+
+    /** What is done at a piece of a station's work, in full. */
+    List<String> at(String work) {
+        return ofClass().stream().filter(note -> note.at().contains(work)).map(BenchNote::words).toList();
+    }
+
+    /** Which notes tell how work of that word is done; empty where none does. */
+    String pointer(String work) {
+        List<String> about = ofClass().stream().filter(note -> note.at().contains(work)).map(BenchNote::about).toList();
+        return about.isEmpty() ? "" : sheet.words().say("class.see-notes", "notes", sheet.words().list(about));
     }
 
     private Set<String> work() {

@@ -17,6 +17,7 @@ import org.benchleaf.model.ClassDay;
 import org.benchleaf.model.ClassPapers;
 import org.benchleaf.model.CourseClass;
 import org.benchleaf.model.Step;
+import org.benchleaf.model.Studio;
 import org.benchleaf.page.Block;
 import org.benchleaf.page.DataFile;
 import org.benchleaf.page.Fact;
@@ -27,6 +28,8 @@ import org.benchleaf.page.Page;
 import org.benchleaf.page.Section;
 import org.benchleaf.page.Table;
 import org.benchleaf.quantity.Amount;
+import org.benchleaf.quantity.Quantity;
+import org.benchleaf.quantity.Unit;
 import org.benchleaf.text.RichText;
 import org.benchleaf.words.Words;
 
@@ -189,7 +192,9 @@ public final class ClassPage implements ClassPageMaker {
                 .map(turn -> sheet.words().say("class.not-seen-at", "n", turn.station(), "from", desk.clock(sheet, turn.from()),
                         "until", desk.clock(sheet, turn.to()))).toList();
         return unseen.isEmpty() ? Optional.empty() : Optional.of(new Note("plain", sheet.words().say("notice.word"), RichText.of(
-                sheet.words().say("class.not-seen", "step", desk.step(sheet, step), "stations", String.join("; ", unseen)))));
+                desk.course().papers().assessor().map(who -> sheet.words().say("class.not-seen-by", "step", desk.step(sheet, step),
+                        "stations", String.join("; ", unseen), "who", who)).orElseGet(() -> sheet.words().say("class.not-seen",
+                                "step", desk.step(sheet, step), "stations", String.join("; ", unseen))))));
     }
 
     /** Who is released when and whom the supervisor stands beside, in the order of time, with room to sign. */
@@ -242,6 +247,7 @@ public final class ClassPage implements ClassPageMaker {
                     "class.air-all", "class.air-share", "class.air-at-once"), air.stream().map(one -> List.of(
                             RichText.of(desk.step(sheet, one.step())), figure(sheet, one.one()), figure(sheet, one.peak()),
                             figure(sheet, one.share()), figure(sheet, one.atOnce()))).toList(), Optional.empty()));
+            airOfTheRoom(sheet, air).ifPresent(blocks::add);
             air.stream().flatMap(one -> one.peak().stream()).map(figure -> new WorkingMaker(sheet).make(figure))
                     .forEach(blocks::add);
         }
@@ -250,11 +256,26 @@ public final class ClassPage implements ClassPageMaker {
                         RichText.of(desk.reading().thing(one.thing())), RichText.of(String.valueOf(one.count())),
                         RichText.of(one.most() == 0 && one.thing().equals("supervisor") ? words.say("class.at-hand")
                                 : String.valueOf(one.most())))).toList(), Optional.empty()));
+        new WhichServes(sheet, desk).table().ifPresent(blocks::add);
         new OneForAll(sheet, desk).readings().ifPresent(blocks::add);
         loads(sheet, desk, blocks);
         desk.plan().supplies().bench().map(new WorkingMaker(sheet)::make).ifPresent(blocks::add);
         return new Section("room", words.say("class.room"), Optional.of(words.say(air.isEmpty() ? "class.room-no-spray"
                 : "class.room-lead")), blocks);
+    }
+
+    /** With what room the air was worked out, and with what limit; empty where the studio does not state its room. */
+    private static Optional<Facts> airOfTheRoom(Sheet sheet, List<ClassSupplies.Air> air) {
+        Words words = sheet.words();
+        Studio studio = sheet.library().studio();
+        List<Fact> facts = new ArrayList<>();
+        studio.roomVolume().ifPresent(volume -> facts.add(Fact.of(words.say("class.air-volume"), sheet.numbers().written(volume).text())));
+        studio.airChanges().ifPresent(changes -> facts.add(Fact.of(words.say("class.air-changes"),
+                sheet.numbers().amount(Quantity.number(changes.in(Unit.PER_HOUR))).text())));
+        air.stream().filter(one -> one.peak().isPresent() && one.share().isPresent()).map(one -> one.peak().get().value().in(Unit.PPM)
+                * 100 / one.share().get().value().in(Unit.PERCENT)).distinct().forEach(limit -> facts.add(Fact.of(
+                        words.say("class.air-limit"), sheet.numbers().amount(Quantity.of(Math.round(limit), Unit.PPM)).text())));
+        return facts.isEmpty() ? Optional.empty() : Optional.of(new Facts(facts));
     }
 
     /** What is drawn from the room at once, beside what it gives. */

@@ -1,5 +1,8 @@
 package org.benchleaf.compose.classes;
 
+import java.math.BigDecimal;
+import java.math.BigInteger;
+import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -75,8 +78,8 @@ public final class ClassPreparationPage implements ClassPageMaker {
         sheet.add(new Section("prepare", words.say("prepare.heading"), Optional.of(words.say("class.prepare-lead")),
                 List.copyOf(desk.plan().preparations().stream().map(recipes::make).toList())));
         sheet.add(new Section("lay-out", words.say("prepare.lay-out"), Optional.of(words.say("class.lay-out-lead")),
-                Stream.concat(Stream.<Block>of(SpareFacts.of(sheet, desk), layOut(sheet, desk)),
-                        new OneForAll(sheet, desk).readings().stream()).toList()));
+                Stream.concat(Stream.<Block>of(SpareFacts.of(sheet, desk), layOut(sheet, desk)), Stream.concat(
+                        new WhichServes(sheet, desk).table().stream(), new OneForAll(sheet, desk).readings().stream())).toList()));
         sheet.add(new Section("waste", words.say("class.waste"), Optional.of(words.say("class.waste-lead")),
                 List.of(waste(sheet, desk))));
         sheet.add(desk.papers(sheet));
@@ -115,7 +118,8 @@ public final class ClassPreparationPage implements ClassPageMaker {
         Words words = sheet.words();
         List<List<RichText>> rows = desk.plan().supplies().practice().stream().map(item -> List.of(RichText.of(name(sheet, desk, item)),
                 RichText.of(item.all().map(all -> count(sheet, all)).orElse(words.say("class.for-the-room"))), RichText.of(words.list(
-                        item.steps().stream().map(step -> desk.step(sheet, step)).distinct().toList())))).toList();
+                        item.steps().isEmpty() ? List.of(words.say("class.all-steps")) : item.steps().stream()
+                                .map(step -> desk.step(sheet, step)).distinct().toList())))).toList();
         return rows.isEmpty() ? Optional.empty() : Optional.of(new Table("practice-things-table", words.say("class.practice-things"),
                 words.columns("class.thing", "class.in-all", "class.for"), rows, Optional.empty()));
     }
@@ -154,7 +158,8 @@ public final class ClassPreparationPage implements ClassPageMaker {
                 RichText.of(one.name(sheet)), RichText.of(desk.moment(sheet, one.begin())),
                 RichText.of(sheet.numbers().duration(one.takes()).text()), RichText.of(desk.moment(sheet, one.used())),
                 RichText.of(buffers),
-                RichText.of(words.say("class.calibrate-in"))))).toList();
+                RichText.of(words.say("class.calibrate-in") + Duties.after(new ClassNotes(sheet, desk).pointer(
+                        Duty.Kind.METER_CALIBRATED.word())))))).toList();
     }
 
     private static Table begin(Sheet sheet, ClassDesk desk) {
@@ -298,8 +303,26 @@ public final class ClassPreparationPage implements ClassPageMaker {
                     sheet.numbers().amount(sheet.library().formulary().constant("buffer-portion").value()).text()));
         }
         blotted(sheet, desk, item).ifPresent(parts::add);
+        if (item.id().equals("balance")) {
+            lightest(desk).ifPresent(mass -> parts.add(0, sheet.words().say("class.balance-step", "step", sheet.numbers().written(
+                    step(sheet, mass)).text(), "mass", sheet.numbers().written(mass).text())));
+            parts.add(0, parts.remove(1));
+        }
         String told = sheet.words().list(parts);
         return item.size().map(size -> sheet.words().list(List.of(told, size(sheet, size)))).orElse(told);
+    }
+
+    /** The dry mass of the lightest sheet that is weighed. */
+    private static Optional<Quantity> lightest(ClassDesk desk) {
+        return desk.plan().steps().stream().flatMap(step -> step.part(Part.Weighing.class).stream())
+                .flatMap(part -> part.dry().stream()).min(Comparator.comparingDouble(mass -> mass.lowIn(Unit.GRAM)));
+    }
+
+    /** The coarsest step in which a balance counts that is fine enough for a sheet: a power of ten. */
+    private static Quantity step(Sheet sheet, Quantity mass) {
+        double share = sheet.library().formulary().constant("balance-step").value().in(Unit.PERCENT) / 100;
+        int power = (int) Math.floor(Math.log10(mass.lowIn(Unit.GRAM) * share));
+        return Quantity.of(new BigDecimal(BigInteger.ONE, -power).doubleValue(), Unit.GRAM);
     }
 
     /** For what the blotters of a station are, where they are those of one step. */
@@ -398,7 +421,7 @@ public final class ClassPreparationPage implements ClassPageMaker {
                         .forEach(item -> rows.add(
                         wasteRow(words, "class.waste-blotters", desk.thing(sheet, blotter), item.all().map(all -> words.say("class.at-most",
                                 "amount", count(sheet, all))).orElse(words.say("class.not-worked-out")),
-                                spreadOut(sheet, desk, blotter)))));
+                                spreadOut(sheet, desk, blotter) + onOneDay(sheet, desk, blotter)))));
         rows.addAll(ofPracticeSheets(sheet, desk));
         practised(desk).ifPresent(item -> rows.add(wasteRow(words, "class.waste-sheets", words.say("class.worked-on-all"),
                 item.all().map(all -> words.say("class.at-most", "amount", count(sheet, all))).orElse(words.say("class.not-worked-out")),
@@ -430,6 +453,18 @@ public final class ClassPreparationPage implements ClassPageMaker {
         return desk.plan().supplies().practice().stream().filter(item -> item.kind() == ClassSupplies.Kind.MATERIAL)
                 .flatMap(item -> item.all().flatMap(all -> hazards.waste(item.id(), collected).map(where ->
                         new Left(item.id(), Quantity.of(all.high(), all.unit()), where))).stream());
+    }
+
+    /** How many are taken away at the changes of the busiest day, for which there is to be room. */
+    private static String onOneDay(Sheet sheet, ClassDesk desk, String blotter) {
+        Map<LocalDate, Integer> days = new LinkedHashMap<>();
+        desk.plan().steps().forEach(step -> step.part(Part.Blotters.class)
+                .filter(part -> part.blotter().filter(blotter::equals).isPresent())
+                .ifPresent(part -> desk.reading().turns().stream().filter(turn -> turn.step().equals(step.id())
+                        && turn.isBlotterChanged()).forEach(turn -> days.merge(turn.from().toLocalDate(),
+                                2 * part.layers() * desk.course().sheetsEach(), Integer::sum))));
+        return days.values().stream().max(Comparator.naturalOrder()).map(most -> sheet.words().say("class.waste-blotters-day",
+                "n", most)).orElse("");
     }
 
     private static String spreadOut(Sheet sheet, ClassDesk desk, String blotter) {

@@ -30,7 +30,8 @@ record Duties(Sheet sheet, ClassDesk desk) {
     Optional<Table> ofSheets() {
         Words words = sheet.words();
         List<List<RichText>> rows = desk.plan().duties().stream().filter(duty ->
-                OF_SHEETS.contains(duty.kind())).map(duty -> List.of(RichText.of(name(duty)), RichText.of(instruction(duty)),
+                OF_SHEETS.contains(duty.kind())).map(duty -> List.of(RichText.of(name(duty)), RichText.of((instruction(duty)
+                        + " " + how(duty)).strip()),
                         RichText.of(begin(duty)), RichText.of(hands(duty)), RichText.of(waits(duty)),
                         RichText.of(desk.moment(sheet, duty.needed())), RichText.of(with(duty)))).toList();
         return rows.isEmpty() ? Optional.empty() : Optional.of(new Table("practice-table", words.say("class.sheets-caption"),
@@ -50,7 +51,19 @@ record Duties(Sheet sheet, ClassDesk desk) {
     List<RichText> begun(Duty duty) {
         return List.of(RichText.of(name(duty)), RichText.of(begin(duty)), RichText.of(hands(duty)),
                 RichText.of(desk.moment(sheet, duty.needed())), RichText.of(with(duty)),
-                RichText.of(sheet.words().say(duty.kind() == Duty.Kind.BATH_FOR_A_TRIAL ? "class.trial-bath-in" : "class.calibrate-in")));
+                RichText.of(sheet.words().say(duty.kind() == Duty.Kind.BATH_FOR_A_TRIAL ? "class.trial-bath-in" : "class.calibrate-in")
+                        + after(how(duty))));
+    }
+
+    /** Another sentence at the end of a cell. */
+    static String after(String sentence) {
+        return sentence.isEmpty() ? "" : ". " + sentence;
+    }
+
+    /** Where it stands how it is done. */
+    private String how(Duty duty) {
+        return new ClassNotes(sheet, desk).pointer(duty.kind() == Duty.Kind.SHEETS_GO_THROUGH
+                ? duty.step().flatMap(desk.desk().treatment()::step).map(step -> step.kind().word()).orElse("") : duty.kind().word());
     }
 
     /** What it is called. */

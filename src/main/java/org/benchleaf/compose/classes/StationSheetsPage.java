@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import org.benchleaf.compose.chart.StationDrawing;
 import org.benchleaf.compose.part.ClassPageName;
@@ -141,10 +142,16 @@ public final class StationSheetsPage implements ClassPageMaker {
     private static List<RichText> row(Sheet sheet, ClassDesk desk, ScheduleReading.Turn turn, StationWords work) {
         Words words = sheet.words();
         String with = turn.takes().stream().filter(one -> !one.endsWith("station " + turn.station()))
-                .map(desk.reading()::thing).collect(Collectors.collectingAndThen(Collectors.toList(), words::list));
+                .map(one -> thing(sheet, desk, turn, one)).collect(Collectors.collectingAndThen(Collectors.toList(), words::list));
         return List.of(RichText.of(desk.clock(sheet, turn.from())), RichText.of(desk.clock(sheet, until(desk, turn))),
                 RichText.of(work.told(turn)), RichText.of(with.isEmpty() ? words.say("class.alone") : with),
                 RichText.of(turn.isHandsOn() ? words.say("class.line") : words.say("class.waiting")));
+    }
+
+    /** A thing or person that a piece of work takes; of several things, which one. */
+    private static String thing(Sheet sheet, ClassDesk desk, ScheduleReading.Turn turn, String thing) {
+        OptionalInt number = desk.units().number(turn, thing);
+        return number.isPresent() ? desk.unit(sheet, thing, number.getAsInt()) : desk.reading().thing(thing);
     }
 
     /** When a piece is over; a wait goes on until somebody works at the station again. */

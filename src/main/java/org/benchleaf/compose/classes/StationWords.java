@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.benchleaf.compose.part.HazardMaker;
 import org.benchleaf.compose.part.Sheet;
 import org.benchleaf.derive.classes.BesideWork;
@@ -41,19 +42,29 @@ final class StationWords {
     private final Set<String> begun = new HashSet<>();
     /** Keys of cautions that were told in full. */
     private final Set<String> heeded = new HashSet<>();
+    private final ClassNotes notes;
+    /** Work whose notes were told. */
+    private final Set<String> notedFor = new HashSet<>();
 
     StationWords(Sheet sheet, ClassDesk desk, int station) {
         this.sheet = sheet;
         this.desk = desk;
         this.words = sheet.words();
         this.station = station;
+        this.notes = new ClassNotes(sheet, desk);
     }
 
     /** A piece of the station's day; pieces are asked for in the order of the day. */
     String told(ScheduleReading.Turn turn) {
         boolean first = turn.isMainWork() && begun.add(turn.step());
         String how = how(turn, first);
-        return sentences(desk.work(sheet, turn), (how + liesUntil(turn)).strip(), cautions(turn, first));
+        return sentences(desk.work(sheet, turn), (how + noted(turn) + liesUntil(turn)).strip(), cautions(turn, first));
+    }
+
+    /** How it is done by the table of notes, told at the first piece of such work. */
+    private String noted(ScheduleReading.Turn turn) {
+        String work = turn.work().replaceFirst(" \\d+$", "");
+        return turn.isHandsOn() && notedFor.add(work) ? notes.at(work).stream().map(" "::concat).collect(Collectors.joining()) : "";
     }
 
     /** Where a wet sheet lies that nobody works on at once. */
@@ -146,6 +157,8 @@ final class StationWords {
         String key = turn.isBathMade() ? "class.bath-made" : turn.isBathChanged() ? "class.bath-changed"
                 : turn.isBathRead() ? "class.bath-read" : "";
         return !made || key.isEmpty() ? "" : words.say(key)
+                + (turn.isBathMade() && turn.isMetered() ? " " + words.say("class.addition-takes", "each", sheet.numbers().duration(
+                        sheet.library().formulary().constant("one-addition").value()).text()) : "")
                 + (turn.isBathRead() && !apart ? " " + words.say("class.lay-in-again") : "") + new OneForAll(sheet, desk).after(turn);
     }
 

@@ -1,10 +1,12 @@
 package org.benchleaf.compose.classes;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BiFunction;
 import org.benchleaf.compose.part.HazardMaker;
 import org.benchleaf.compose.part.PartFacts;
 import org.benchleaf.compose.part.Sheet;
@@ -17,28 +19,33 @@ import org.benchleaf.words.Words;
 /** Where a bath touches a colour by the plan for longer than was tested, in words. */
 record Untested(Sheet sheet, ClassDesk desk) {
 
-    /** A note for each colour and bath, with the stations at which it lasts longer. */
+    /** A note for each bath, with the colours and with the stations at which it lasts longer. */
     List<Note> ofClass() {
         Words words = sheet.words();
         Map<TestedContact, List<String>> stations = new LinkedHashMap<>();
         desk.plan().outlasting().forEach(one -> stations.computeIfAbsent(one.contact(), any -> new ArrayList<>())
                 .add(words.say("class.outlasts-station", "n", one.station(), "time", sheet.numbers().duration(one.lasts()).text())));
-        return stations.entrySet().stream().map(each -> note(words.say("class.outlasts", "medium", medium(each.getKey()),
-                "liquid", liquid(each.getKey()), "tested", tested(each.getKey()), "stations", String.join("; ", each.getValue())) + " "
-                + tried(each.getKey()).map(time -> words.say("class.outlasts-tried", "time", time))
-                        .orElse(words.say("class.outlasts-do")))).toList();
+        return joined(stations.keySet(), (contact, media) -> words.say("class.outlasts", "medium", media, "liquid", liquid(contact),
+                "tested", tested(contact), "stations", String.join("; ", stations.get(contact))) + " "
+                + tried(contact).map(time -> words.say("class.outlasts-tried", "time", time)).orElse(words.say("class.outlasts-do")));
     }
 
-    /** A note for each colour and bath at one station, with the time at which the tested time is over. */
+    /** The same at one station, with the time at which the tested time is over. */
     List<Note> ofStation(int station) {
-        return desk.plan().outlasting().stream().filter(one -> one.station() == station).map(this::here).toList();
+        Map<TestedContact, Outlasting> here = new LinkedHashMap<>();
+        desk.plan().outlasting().stream().filter(one -> one.station() == station).forEach(one -> here.put(one.contact(), one));
+        return joined(here.keySet(), (contact, media) -> sheet.words().say("class.outlasts-here", "medium", media, "liquid",
+                liquid(contact), "tested", tested(contact), "until", desk.clock(sheet, here.get(contact).testedUntil()), "end",
+                desk.clock(sheet, here.get(contact).to())) + " " + tried(contact).map(time -> sheet.words().say(
+                        "class.outlasts-here-tried", "time", time)).orElse(sheet.words().say("class.outlasts-here-do")));
     }
 
-    private Note here(Outlasting one) {
-        return note(sheet.words().say("class.outlasts-here", "medium", medium(one.contact()), "liquid", liquid(one.contact()),
-                "tested", tested(one.contact()), "until", desk.clock(sheet, one.testedUntil()), "end", desk.clock(sheet, one.to())) + " "
-                + tried(one.contact()).map(time -> sheet.words().say("class.outlasts-here-tried", "time", time))
-                        .orElse(sheet.words().say("class.outlasts-here-do")));
+    /** Contacts of which the same is told but for the colour have one note. */
+    private List<Note> joined(Collection<TestedContact> contacts, BiFunction<TestedContact, String, String> told) {
+        Map<String, List<TestedContact>> alike = new LinkedHashMap<>();
+        contacts.forEach(contact -> alike.computeIfAbsent(told.apply(contact, ""), any -> new ArrayList<>()).add(contact));
+        return alike.values().stream().map(same -> note(told.apply(same.get(0), sheet.words().list(same.stream().map(this::medium)
+                .distinct().toList())))).toList();
     }
 
     /** For how long the trial of the practice sheets keeps a drop of the liquid; empty where they are not tried with it. */

@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.benchleaf.derive.figure.Preparation;
 import org.benchleaf.derive.hazard.Hazards;
 import org.benchleaf.derive.hazard.StepCare;
@@ -39,8 +40,12 @@ public final class BriefingMaker {
         this.hazards = new HazardMaker(sheet, desk);
     }
 
-    /** What trainees must know before the first step of the case. */
-    public Briefing beforeSteps() {
+    /**
+     * What trainees must know before the first step of the case.
+     *
+     * @param besides what else is told of all that is left, after what the studio says
+     */
+    public Briefing beforeSteps(List<Fact> besides) {
         Set<String> ids = new LinkedHashSet<>();
         desk.treatment().solutions().forEach(solution -> ids.add(solution.id()));
         desk.worked().care().values().forEach(care -> ids.addAll(care.materials()));
@@ -52,8 +57,8 @@ public final class BriefingMaker {
                     care.map(one -> named(one.subjects())).orElse(Map.of()), care.map(StepCare::wear).orElse(List.of())));
         }
         Briefing.Tick read = new Briefing.Tick("tick-briefing", sheet.words().say("briefing.read"));
-        return briefing(steps, ids, due -> waste(due, desk.worked().hazards().keySet(), Map.of(), studioWaste()),
-                "bench.caution-of", Optional.of(read),
+        return briefing(steps, ids, due -> Stream.concat(waste(due, desk.worked().hazards().keySet(), Map.of(), studioWaste()).stream(),
+                        besides.stream()).toList(), "bench.caution-of", Optional.of(read),
                 names -> sheet.words().count("briefing.steps", names.size(), "steps",
                         sheet.words().list(names)));
     }

@@ -8,6 +8,7 @@ import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 import org.benchleaf.compose.part.CaseCard;
 import org.benchleaf.compose.part.Sheet;
+import org.benchleaf.model.CourseClass;
 import org.benchleaf.page.Block;
 import org.benchleaf.page.CaseLines;
 import org.benchleaf.page.CaseList;
@@ -119,7 +120,19 @@ final class CaseEntries {
                         words.say("case-list.sheet", "page", kind, "title", card.title()), path), kind));
             }
         });
+        classes(sheet, card).forEach(course -> {
+            String title = words.more(words.say("class-page.class"), sheet.library().phrases().of(course.title()));
+            sheets.add(new CaseList.OtherPage(sheet.link(title, Paths.inCase(card.id(), Paths.OF_CLASS + Paths.fileName(course.id())
+                    + ".html")), title));
+        });
         return new CaseList.Entry(sheet.link(card.title(), card.start()), card.language(), card.summary(), facts, picture,
                 sheets);
+    }
+
+    /** The classes of a case that have pages: those that say so themselves, where both sheets of the case are there. */
+    private static List<CourseClass> classes(Sheet sheet, CaseCard card) {
+        return !card.pages().containsAll(List.of(Paths.stepSheet(card.id()), Paths.preparation(card.id()))) ? List.of()
+                : sheet.library().classes().stream().filter(course -> course.caseId().equals(card.id()) && course.isPlanned()
+                        && course.papers().published()).toList();
     }
 }

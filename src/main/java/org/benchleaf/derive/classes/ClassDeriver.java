@@ -45,7 +45,7 @@ public final class ClassDeriver {
      */
     public ClassPlan plan(CourseClass course, TreatmentCase source, HazardAssessor.Assessment assessment,
             Map<String, Figure> ofCase, List<TestedContact> tested, Messages messages) {
-        Optional<ClassSchedule> schedule = schedule(course, source, assessment.care(), messages);
+        Optional<ClassSchedule> schedule = schedule(course, source, assessment.care(), ofCase, messages);
         ClassPlan plan = plan(course, source, assessment, ofCase, schedule, schedule.map(ScheduleReading::new)
                 .map(reading -> Outlasting.of(tested, reading)).orElse(List.of()), messages);
         ClassPlan stated = plan.stating(IssueMaker.of(plan, assessment.care()));
@@ -84,25 +84,25 @@ public final class ClassDeriver {
         ClassBatches batches = new ClassBatches(course, bench, draws, hours, messages);
         Groundwork work = groundwork.make(bench, maker, batches);
         work.tell(timeline, steps);
-        Map<String, Preparation> used = new LinkedHashMap<>();
-        work.preparations().stream().filter(one -> !one.usedIn().isEmpty()).forEach(one -> used.put(one.solution(), one));
+        Map<String, Preparation> used = used(work);
         List<ClassPlan.Start> ordered = batches.starts().stream().filter(start -> used.containsKey(start.solution())).toList();
         List<Preparation> preparations = ordered.stream().map(start -> used.get(start.solution())).distinct().toList();
-        Optional<ScheduleReading> reading = schedule.map(ScheduleReading::new);
         ClassProvider provider = new ClassProvider(course, work.bench(), steps, hours, sheets.duties());
         List<ClassSupplies.Order> orders = provider.orders(ordered);
         List<ClassSupplies.Filling> fillings = provider.fillings(preparations, ordered);
         List<ClassSupplies.Waste> waste = provider.waste(preparations, assessment.hazards());
         MakingThings making = new MakingThings(work.bench(), steps, preparations, fillings, waste, assessment.hazards());
         List<ClassSupplies.LaidOut> layOut = new LayingOut(course, work.bench(), steps).list(assessment.care(), schedule, making);
-        List<ClassSupplies.LaidOut> practice = new PracticeThings(work.bench(), sheets.duties()).list(layOut, assessment.care());
+        List<ClassSupplies.LaidOut> practice = new PracticeThings(work.bench(), sheets.duties(),
+                course.papers().like().isPresent()).list(layOut, assessment.care());
         orders.addAll(provider.cut(layOut, ordered));
         provider.areaOfBlotters(layOut);
         ClassSupplies supplies = new ClassSupplies(orders, fillings, layOut, practice,
                 provider.beside(layOut, practice, ordered, assessment.hazards()), waste, provider.furtherBaths(),
-                StockForTrays.of(course, work.bench(), preparations), provider.benchPlaces(messages), reading.map(planned ->
-                        new ClassLoads(course, work.bench().ledger(), messages).of(planned)).orElse(List.of()), reading.map(planned ->
-                        new ClassAir(course, work.bench(), ofCase, messages).of(steps, planned)).orElse(List.of()));
+                StockForTrays.of(course, work.bench(), preparations), provider.benchPlaces(messages), schedule.map(planned ->
+                        new ClassLoads(course, work.bench().ledger(), messages).of(new ScheduleReading(planned))).orElse(List.of()),
+                schedule.map(planned -> new ClassAir(course, work.bench(), ofCase, messages).of(steps, new ScheduleReading(planned)))
+                        .orElse(List.of()));
         course.papers().issue().ifPresent(issue -> new IssueDay(course, issue, bench.library().reference(), messages)
                 .check(ordered, supplies));
         return new ClassPlan(course, source.title(), scale.sheetCount(), steps, work.bench().ledger().figures(), timeline,
@@ -111,6 +111,12 @@ public final class ClassDeriver {
                         free -> schedule.map(planned -> new StationDuties(course, work.bench(), hours, layOut).around(planned, free))
                                 .orElse(List.of()),
                         new FreeTime(hours, course.day().breaks())), supplies, schedule, IssuedPapers.NONE, outlasting);
+    }
+
+    private static Map<String, Preparation> used(Groundwork work) {
+        Map<String, Preparation> used = new LinkedHashMap<>();
+        work.preparations().stream().filter(one -> !one.usedIn().isEmpty()).forEach(one -> used.put(one.solution(), one));
+        return used;
     }
 
     /** What the technician does besides preparing, in the order to begin; sheets may be made by others. */
@@ -127,11 +133,11 @@ public final class ClassDeriver {
     }
 
     private Optional<ClassSchedule> schedule(CourseClass course, TreatmentCase source, Map<String, StepCare> care,
-            Messages messages) {
+            Map<String, Figure> ofCase, Messages messages) {
         if (!course.isPlanned()) {
             return Optional.empty();
         }
-        ClassScheduler scheduler = new ClassScheduler(groundwork.hours(), groundwork.library(), course, source, care);
+        ClassScheduler scheduler = new ClassScheduler(groundwork.hours(), groundwork.library(), course, source, care, ofCase);
         Optional<ClassSchedule> schedule = scheduler.schedule();
         messages.addAll(scheduler.messages());
         return schedule;

@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.benchleaf.calculate.Figure;
 import org.benchleaf.derive.hazard.StepCare;
 import org.benchleaf.derive.time.WorkHours;
 import org.benchleaf.message.Messages;
@@ -44,14 +45,16 @@ public final class ClassScheduler {
      * A class and the hours in which it is planned.
      *
      * @param care what each step of the case needs for the protection of the person, by its id
+     * @param ofCase the figures of the case, for one sheet
      * @throws IllegalArgumentException if the case has no step of a name with which the class begins or ends
      */
-    public ClassScheduler(WorkHours hours, Library library, CourseClass course, TreatmentCase source, Map<String, StepCare> care) {
+    public ClassScheduler(WorkHours hours, Library library, CourseClass course, TreatmentCase source, Map<String, StepCare> care,
+            Map<String, Figure> ofCase) {
         this.course = course;
         this.hours = hours.without(course.stores().closed());
         List<Step> steps = course.steps(source);
         this.cut = new StationCut(source, steps, course, this.hours, library,
-                PlanCare.of(course, steps, care, library.reference()));
+                PlanCare.of(course, steps, care, library.reference()), new BathAdditions(source, ofCase, library.formulary()));
         this.briefing = cut.minutesOf(ClassWork.BRIEFING);
         this.calibrating = StationCut.minutes(library.formulary().constant("calibrating-a-meter").value());
     }

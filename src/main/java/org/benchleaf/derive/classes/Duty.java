@@ -3,6 +3,7 @@ package org.benchleaf.derive.classes;
 import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.benchleaf.model.ClassDay;
@@ -40,7 +41,12 @@ public record Duty(Kind kind, Optional<String> step, ClassDay.Doer by, List<Stre
     /** What is done. */
     public enum Kind {
         METER_CALIBRATED, BATH_FOR_A_TRIAL, SHEETS_GO_THROUGH, SHEETS_MADE, CLEAR_DRAWN_OFF, PORTIONS_FILLED, PIECES_CUT, LAYING_OUT,
-        SHEETS_WEIGHED, CLEARING_AWAY
+        SHEETS_WEIGHED, CLEARING_AWAY;
+
+        /** Its word in the table of notes. */
+        public String word() {
+            return name().toLowerCase(Locale.ROOT).replace('_', ' ');
+        }
     }
 
     /** Time without a break. */

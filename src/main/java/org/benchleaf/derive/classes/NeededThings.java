@@ -62,6 +62,12 @@ public final class NeededThings {
         return List.copyOf(things.values());
     }
 
+    /** One of each thing that other work needs: words of it, with the steps for which it is done. */
+    static List<LaidOut> besides(Map<String, List<String>> work, Library library) {
+        return library.reference().needs().stream().flatMap(need -> work.entrySet().stream()
+                .filter(one -> need.forWork().contains(one.getKey())).map(one -> thing(need, one.getValue(), Users.ONE))).toList();
+    }
+
     /** The steps of the work that use a solution; one of which no step tells an amount is made for those that name it. */
     private static List<String> usedIn(Preparation made, List<Step> steps) {
         return steps.stream().filter(step -> made.usedIn().isEmpty() ? UsedThings.of(step).contains(made.solution())

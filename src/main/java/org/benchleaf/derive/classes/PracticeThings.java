@@ -14,13 +14,20 @@ import org.benchleaf.derive.classes.ClassSupplies.LaidOut;
 import org.benchleaf.derive.figure.Bench;
 import org.benchleaf.derive.figure.UsedThings;
 import org.benchleaf.derive.hazard.StepCare;
+import org.benchleaf.model.BenchNote;
 import org.benchleaf.model.LayOutRow;
+import org.benchleaf.model.Part;
 import org.benchleaf.model.Reference;
 import org.benchleaf.model.Step;
+import org.benchleaf.model.StepKind;
 import org.benchleaf.quantity.Quantity;
 
-/** Lists what making the practice sheets of a class takes besides what the class lays out: of everything one, for one pair of hands. */
-record PracticeThings(Bench bench, List<Duty> duties) {
+/**
+ * Lists what making the practice sheets of a class takes besides what the class lays out: of everything one, for one pair of hands.
+ *
+ * @param practice whether the class says what its practice sheets are like
+ */
+record PracticeThings(Bench bench, List<Duty> duties, boolean practice) {
 
     /** The beaker of washing water, by the word of the bench for it. */
     private static final String TRIAL_BEAKER = "trial-beaker";
@@ -48,9 +55,23 @@ record PracticeThings(Bench bench, List<Duty> duties) {
         NeededThings.of(bench.source(), steps, List.of(), bench.library(), NeededThings.Users.ONE).stream()
                 .filter(item -> !there.contains(item.id()))
                 .forEach(item -> items.put(item.id(), inTheRoom(Kind.MAKING, item.id(), item.all(), item.words(), item.steps())));
+        noted(ofClass, steps).forEach(item -> items.put(item.id(), inTheRoom(Kind.MAKING, item.id(), item.all(), item.words(),
+                item.steps())));
         steps.forEach(step -> Optional.ofNullable(care.get(step.id())).map(StepCare::wear).orElse(List.of()).forEach(code ->
                 items.put(code, worn(code, Optional.ofNullable(items.get(code)).map(LaidOut::steps).orElse(List.of()), step.id()))));
         return List.copyOf(items.values());
+    }
+
+    /** What is needed because the sheets are practice sheets, are tried, or are kept under their wax. */
+    private List<LaidOut> noted(List<LaidOut> ofClass, List<Step> steps) {
+        Map<String, List<String>> work = new LinkedHashMap<>();
+        if (practice && ofClass.stream().anyMatch(item -> item.kind() == Kind.SHEET)) {
+            work.put(BenchNote.PRACTICE_SHEETS, List.of());
+        }
+        steps.stream().filter(step -> step.kind() == StepKind.TESTING).forEach(step -> work.put(BenchNote.TRIAL, List.of(step.id())));
+        steps.stream().filter(step -> step.part(Part.Fixing.class).filter(StationCut::isVolatileWax).isPresent()).forEach(step ->
+                work.put(BenchNote.WAXED_SHEETS, List.of(step.id())));
+        return NeededThings.besides(work, bench.library());
     }
 
     private static List<String> using(List<Step> steps, String id) {

@@ -291,6 +291,23 @@ public final class ScheduleReading {
         return List.copyOf(shared.values());
     }
 
+    /** One of a thing that a station has from the begin of one piece of its work to the end of the same or a later one. */
+    record Holding(Turn first, Turn last) {
+    }
+
+    /** Every time that a station has one of a shared thing; what it takes several of at once is none of these. */
+    List<Holding> holdings(String thing) {
+        List<Turn> turns = turns();
+        List<Holding> holdings = new ArrayList<>();
+        for (int station = 0; station < stations().size(); station++) {
+            int number = station + 1;
+            List<Turn> own = turns.stream().filter(turn -> turn.station() == number).toList();
+            stations().get(station).claims().stream().filter(claim -> claim.amount() == 1 && thing(claim.thing()).equals(thing))
+                    .forEach(claim -> holdings.add(new Holding(own.get(claim.first()), own.get(claim.last()))));
+        }
+        return holdings;
+    }
+
     /** How many of a thing the first stations of the plan have at a minute of it; none of what is not shared. */
     int inUse(String thing, int minute, int upTo) {
         List<SharedThing> things = timetable.classroom().things();

@@ -82,6 +82,7 @@ final class StationCut {
     private final Formulary formulary;
     private final LayOutRow boards;
     private final PlanCare care;
+    private final BathAdditions additions;
     private final List<WorkPart> parts = new ArrayList<>();
     private final List<Taking> takings = new ArrayList<>();
     private final List<TimeLimit> limits = new ArrayList<>();
@@ -104,13 +105,15 @@ final class StationCut {
     record Taking(String thing, String step, int first, int last, int amount) {
     }
 
-    StationCut(TreatmentCase source, List<Step> steps, CourseClass course, WorkHours hours, Library library, PlanCare care) {
+    StationCut(TreatmentCase source, List<Step> steps, CourseClass course, WorkHours hours, Library library, PlanCare care,
+            BathAdditions additions) {
         this.source = source;
         this.day = course.day();
         this.hours = hours;
         this.formulary = library.formulary();
         this.boards = library.reference().layOut().get("board");
         this.care = care;
+        this.additions = additions;
         this.rinsing = day.shared().getOrDefault(METER, course.stations()) < course.stations() ? minutesOf(ClassWork.RINSING_THE_METER) : 0;
         Optional<Step> firstWet = steps.stream().filter(StationCut::isWetting).findFirst().filter(wet -> steps.stream().anyMatch(step ->
                 isWeighed(step) && steps.indexOf(step) > steps.indexOf(wet)));
@@ -166,13 +169,18 @@ final class StationCut {
     private void makeBath(Step step) {
         Part.Bath bath = step.part(Part.Bath.class).orElseThrow();
         boolean metered = source.isBroughtToPh(bath);
-        int made = hands(step, MAKE_BATH, ofCase(ClassWork.MAKING_A_BATH, bath.filling()).orElse(minutesOf(ClassWork.MAKING_A_BATH))
+        int made = hands(step, MAKE_BATH, ofCase(ClassWork.MAKING_A_BATH, bath.filling()).orElseGet(() -> making(bath))
                 + (metered ? rinsing : 0));
         take(SINK, step, made, made);
         if (metered) {
             take(METER, step, made, made);
         }
         bathsMade.put(step.id(), made);
+    }
+
+    /** Filling the tray and, unless the class states the time of both, every addition that is to be expected. */
+    private int making(Part.Bath bath) {
+        return minutesOf(ClassWork.MAKING_A_BATH) + (day.work().containsKey(ClassWork.MAKING_A_BATH) ? 0 : additions.minutes(bath));
     }
 
     private Optional<Solution> bathLiquid(Step step) {

@@ -36,7 +36,8 @@ class ClassBatchesTest {
 
     private static final Recipe MIST = new Recipe.Dissolve("calcium-hydroxide", q("1 g/L"), "deionised-water");
     private static final ClassPapers PAPERS = new ClassPapers(false, List.of(), ClassPapers.Sheets.PRACTICE,
-            Optional.empty(), Optional.empty(), Optional.empty(), List.of(), List.of(), List.of(), new Practice(1, 3), List.of());
+            Optional.empty(), Optional.empty(), Optional.empty(), List.of(), List.of(), List.of(), new Practice(1, 3), List.of(),
+            Optional.empty());
 
     private final Messages messages = new Messages();
 

@@ -38,7 +38,7 @@ class ClassPlanTest {
 
     private static final ClassPapers PAPERS = new ClassPapers(false, List.of(), ClassPapers.Sheets.PRACTICE,
             Optional.empty(), Optional.empty(), Optional.empty(), List.of(), List.of(), List.of(),
-            new Practice(1, 3), List.of());
+            new Practice(1, 3), List.of(), Optional.empty());
 
     private static ClassStores stores(Quantity spare) {
         return new ClassStores(new ClassStores.Spare(spare, Optional.empty(), Quantity.of(0, Unit.PERCENT), 0, 0), List.of(),
