@@ -4,18 +4,21 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.benchleaf.calculate.Figure;
 import org.benchleaf.compose.part.ClassPageName;
 import org.benchleaf.compose.part.Sheet;
+import org.benchleaf.compose.part.SubstanceMaker;
 import org.benchleaf.compose.part.WorkingMaker;
 import org.benchleaf.derive.classes.ClassSupplies;
 import org.benchleaf.derive.classes.ScheduleReading;
 import org.benchleaf.model.ClassDay;
 import org.benchleaf.model.ClassPapers;
 import org.benchleaf.model.CourseClass;
+import org.benchleaf.model.Part;
 import org.benchleaf.model.Step;
 import org.benchleaf.model.Studio;
 import org.benchleaf.page.Block;
@@ -247,7 +250,7 @@ public final class ClassPage implements ClassPageMaker {
                     "class.air-all", "class.air-share", "class.air-at-once"), air.stream().map(one -> List.of(
                             RichText.of(desk.step(sheet, one.step())), figure(sheet, one.one()), figure(sheet, one.peak()),
                             figure(sheet, one.share()), figure(sheet, one.atOnce()))).toList(), Optional.empty()));
-            airOfTheRoom(sheet, air).ifPresent(blocks::add);
+            airOfTheRoom(sheet, desk, air).ifPresent(blocks::add);
             air.stream().flatMap(one -> one.peak().stream()).map(figure -> new WorkingMaker(sheet).make(figure))
                     .forEach(blocks::add);
         }
@@ -264,17 +267,20 @@ public final class ClassPage implements ClassPageMaker {
                 : "class.room-lead")), blocks);
     }
 
-    /** With what room the air was worked out, and with what limit; empty where the studio does not state its room. */
-    private static Optional<Facts> airOfTheRoom(Sheet sheet, List<ClassSupplies.Air> air) {
+    /** With what room the air was worked out, and the limits for the air of what is sprayed; empty where neither is known. */
+    private static Optional<Facts> airOfTheRoom(Sheet sheet, ClassDesk desk, List<ClassSupplies.Air> air) {
         Words words = sheet.words();
         Studio studio = sheet.library().studio();
         List<Fact> facts = new ArrayList<>();
         studio.roomVolume().ifPresent(volume -> facts.add(Fact.of(words.say("class.air-volume"), sheet.numbers().written(volume).text())));
         studio.airChanges().ifPresent(changes -> facts.add(Fact.of(words.say("class.air-changes"),
                 sheet.numbers().amount(Quantity.number(changes.in(Unit.PER_HOUR))).text())));
-        air.stream().filter(one -> one.peak().isPresent() && one.share().isPresent()).map(one -> one.peak().get().value().in(Unit.PPM)
-                * 100 / one.share().get().value().in(Unit.PERCENT)).distinct().forEach(limit -> facts.add(Fact.of(
-                        words.say("class.air-limit"), sheet.numbers().amount(Quantity.of(Math.round(limit), Unit.PPM)).text())));
+        SubstanceMaker substances = new SubstanceMaker(sheet);
+        air.stream().flatMap(one -> desk.desk().treatment().step(one.step()).stream()).flatMap(step -> step.part(Part.Mist.class).stream())
+                .flatMap(mist -> desk.desk().treatment().matter(mist.of())).distinct()
+                .map(sheet.library().materials()::get).filter(Objects::nonNull).flatMap(material -> material.substance().stream())
+                .distinct().map(sheet.library().reference().substances()::get)
+                .forEach(substance -> facts.addAll(substances.exposure(substance)));
         return facts.isEmpty() ? Optional.empty() : Optional.of(new Facts(facts));
     }
 

@@ -1,7 +1,5 @@
 package org.benchleaf.compose.classes;
 
-import java.math.BigDecimal;
-import java.math.BigInteger;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
@@ -13,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.benchleaf.calculate.Digits;
@@ -51,6 +50,9 @@ public final class ClassPreparationPage implements ClassPageMaker {
     private static final ClassPageName NAME = new ClassPageName("class-preparation", "-preparation.html", true);
 
     /** As the table of what work needs calls it. */
+    /** A constant, the lightest sheet that a balance is fine enough for, with the step in which it counts, the coarsest first. */
+    private static final Map<String, Quantity> BALANCES = new TreeMap<>(Map.of("balance-1-lightest", Quantity.of(0.1, Unit.GRAM),
+            "balance-2-lightest", Quantity.of(0.01, Unit.GRAM), "balance-3-lightest", Quantity.of(0.001, Unit.GRAM)));
     private static final String RINSE_BOTTLE = "rinse bottle";
 
     private static final Map<PieceSize.Bound, String> SIZES = Map.of(PieceSize.Bound.EXACTLY, "class.size",
@@ -304,9 +306,8 @@ public final class ClassPreparationPage implements ClassPageMaker {
         }
         blotted(sheet, desk, item).ifPresent(parts::add);
         if (item.id().equals("balance")) {
-            lightest(desk).ifPresent(mass -> parts.add(0, sheet.words().say("class.balance-step", "step", sheet.numbers().written(
-                    step(sheet, mass)).text(), "mass", sheet.numbers().written(mass).text())));
-            parts.add(0, parts.remove(1));
+            lightest(desk).ifPresent(mass -> step(sheet, mass).ifPresent(step -> parts.add(1, sheet.words().say("class.balance-step",
+                    "step", sheet.numbers().written(step).text(), "mass", sheet.numbers().written(mass).text()))));
         }
         String told = sheet.words().list(parts);
         return item.size().map(size -> sheet.words().list(List.of(told, size(sheet, size)))).orElse(told);
@@ -318,11 +319,10 @@ public final class ClassPreparationPage implements ClassPageMaker {
                 .flatMap(part -> part.dry().stream()).min(Comparator.comparingDouble(mass -> mass.lowIn(Unit.GRAM)));
     }
 
-    /** The coarsest step in which a balance counts that is fine enough for a sheet: a power of ten. */
-    private static Quantity step(Sheet sheet, Quantity mass) {
-        double share = sheet.library().formulary().constant("balance-step").value().in(Unit.PERCENT) / 100;
-        int power = (int) Math.floor(Math.log10(mass.lowIn(Unit.GRAM) * share));
-        return Quantity.of(new BigDecimal(BigInteger.ONE, -power).doubleValue(), Unit.GRAM);
+    /** The coarsest balance that is fine enough for a sheet, by the step in which it counts; empty for a sheet lighter than all. */
+    private static Optional<Quantity> step(Sheet sheet, Quantity mass) {
+        return BALANCES.entrySet().stream().filter(one -> sheet.library().formulary().constant(one.getKey()).value().in(Unit.GRAM)
+                <= mass.lowIn(Unit.GRAM)).map(Map.Entry::getValue).findFirst();
     }
 
     /** For what the blotters of a station are, where they are those of one step. */

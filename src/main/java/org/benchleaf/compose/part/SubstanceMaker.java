@@ -140,14 +140,19 @@ public final class SubstanceMaker {
                         .flatMap(Optional::stream).toList()), one.source()))).toList();
     }
 
+    /** Its limits for the air of a workplace, each with its source. */
+    public List<Fact> exposure(Substance substance) {
+        return substance.exposure().stream().map(limit -> new Fact(words.say("substance.exposure"), cited(
+                words.say("substance.exposure-words", "limit", written(limit.limit()), "kind", limit.kind(), "where", limit.where()),
+                limit.source()))).toList();
+    }
+
     private List<Fact> facts(Substance substance, Hazards asSold) {
         List<Fact> facts = new ArrayList<>();
         substance.cas().ifPresent(cas -> facts.add(fact("cas", cas)));
         facts.add(fact("synonyms", words.list(substance.synonyms().stream().map(sheet.library().phrases()::of)
                 .filter(name -> !name.equals(substance.name())).distinct().toList())));
-        substance.exposure().forEach(limit -> facts.add(new Fact(words.say("substance.exposure"), cited(
-                words.say("substance.exposure-words", "limit", written(limit.limit()), "kind", limit.kind(),
-                        "where", limit.where()), limit.source()))));
+        facts.addAll(exposure(substance));
         substance.fire().ifPresent(fire -> facts.addAll(fire(fire)));
         substance.saturated().ifPresent(full -> facts.add(new Fact(words.say("substance.saturated"), cited(
                 words.say("substance.saturated-words", "share", written(full.share()), "ph", written(full.ph())),

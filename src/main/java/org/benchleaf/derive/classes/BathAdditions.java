@@ -31,9 +31,9 @@ final class BathAdditions {
         this.formulary = formulary;
     }
 
-    /** Whole minutes, the slow end of each addition; none where it is not known with how much one begins. */
+    /** Whole minutes, those of one addition as often as there are additions; none where it is not known with how much one begins. */
     int minutes(Part.Bath bath) {
-        return (int) Math.ceil(count(bath) * formulary.constant("one-addition").value().highIn(Unit.MINUTE));
+        return count(bath) * StationCut.minutes(formulary.constant("one-addition").value());
     }
 
     private int count(Part.Bath bath) {
