@@ -63,6 +63,7 @@ public enum Unit {
     PASCAL("Pa", Dimension.PRESSURE, 1.0),
     HECTOPASCAL("hPa", Dimension.PRESSURE, 100.0),
     KILOPASCAL("kPa", Dimension.PRESSURE, 1e3),
+    MEGAPASCAL("MPa", Dimension.PRESSURE, 1e6, "N/mm²"),
     ATMOSPHERE("atm", Dimension.PRESSURE, 101325.0),
     MICROSIEMENS_PER_CENTIMETRE("µS/cm", Dimension.CONDUCTIVITY, 1e-4, "uS/cm"),
     MILLISIEMENS_PER_CENTIMETRE("mS/cm", Dimension.CONDUCTIVITY, 0.1),

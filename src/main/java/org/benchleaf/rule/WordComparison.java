@@ -3,11 +3,12 @@ package org.benchleaf.rule;
 import java.util.List;
 import java.util.Locale;
 import java.util.regex.Pattern;
+import org.benchleaf.model.MissingValue;
 
 /** Compares words as people write them: letter case, hyphens and what stands around them do not matter. */
 final class WordComparison {
 
-    private static final List<String> NOT_KNOWN = List.of("", "?", "-", "unknown", "not known", "none given");
+    private static final List<String> NOT_KNOWN = List.of("", "?", "-", "unknown", "none given");
 
     private static final Pattern BETWEEN_WORDS = Pattern.compile("[^\\p{L}\\p{N}()]+");
 
@@ -21,7 +22,8 @@ final class WordComparison {
 
     /** Whether a text says anything at all. */
     static boolean known(String text) {
-        return !NOT_KNOWN.contains(text.strip().toLowerCase(Locale.ROOT));
+        String word = text.strip().toLowerCase(Locale.ROOT);
+        return !NOT_KNOWN.contains(word) && MissingValue.read(word).isEmpty();
     }
 
     private static String plain(String text) {

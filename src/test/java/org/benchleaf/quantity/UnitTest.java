@@ -87,6 +87,7 @@ class UnitTest {
         REFERENCE.put(Unit.PASCAL, PASCAL);
         REFERENCE.put(Unit.HECTOPASCAL, PASCAL.prefix(MetricPrefix.HECTO));
         REFERENCE.put(Unit.KILOPASCAL, PASCAL.prefix(MetricPrefix.KILO));
+        REFERENCE.put(Unit.MEGAPASCAL, PASCAL.prefix(MetricPrefix.MEGA));
         REFERENCE.put(Unit.MICROSIEMENS_PER_CENTIMETRE,
                 SIEMENS.prefix(MetricPrefix.MICRO).divide(METRE.prefix(MetricPrefix.CENTI)));
         REFERENCE.put(Unit.MILLISIEMENS_PER_CENTIMETRE,

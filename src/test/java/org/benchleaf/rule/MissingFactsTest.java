@@ -55,6 +55,21 @@ class MissingFactsTest {
         assertThat(silent).isEqualTo(exceptions().getOrDefault(rule.id(), Map.of()).keySet());
     }
 
+    /** Not read, or not known for a reason: what the paper is stays open all the same, and no rule on papers falls silent. */
+    @Test
+    void a_paper_of_which_the_kind_was_not_read_is_asked_after_as_one_that_is_not_known() {
+        Set<String> open = spokenOfPaper("not known");
+        assertThat(open).isNotEmpty().isEqualTo(spokenOfPaper("not read")).isEqualTo(spokenOfPaper("not known (the notebook is lost)"));
+        assertThat(spokenOfPaper("rag")).isNotEqualTo(open);
+    }
+
+    @SuppressWarnings("unchecked")
+    private static Set<String> spokenOfPaper(String paper) {
+        Map<String, Object> root = Variation.of(List.of(), "{}");
+        ((Map<String, Object>) ((Map<String, Object>) root.get("object")).get("support")).put("paper", paper);
+        return new TreeSet<>(Bench.spoken(bench.check(root)));
+    }
+
     @Test
     void every_rule_that_is_asked_of_a_case_names_what_it_rests_on() {
         assertThat(rules()).allSatisfy(rule -> assertThat(rule.restsOn(CaseField::written)).as(rule.id()).isNotEmpty()
