@@ -295,9 +295,15 @@
     return stages.slice(0, index).filter(function (stage) { return !noted(stage.anchor).ended; }).map(function (stage) { return stage.name; });
   }
   function open(anchor) { return fill(words["hold-undone"], { what: undone(anchor).map(parseFloat).join(", ") }); }
+  /* When a step ended: as it was marked, or when its time ran out, if that was before. */
+  function ending(anchor) {
+    var timer = bench.timers.filter(function (timer) { return timer.step === anchor && timer.kind === "whole"; })[0];
+    var ran = timer && timer.mine().end < Date.now() ? timer.mine().end : Infinity;
+    return Math.min(noted(anchor).ended || Infinity, ran);
+  }
   /* How long the sheet may wait here, by the clock, from the end of what was done last before. */
   function latest(screen, stage) {
-    var ended = stage.after.map(function (anchor) { return noted(anchor).ended; }).filter(Boolean);
+    var ended = stage.after.map(ending).filter(isFinite);
     return ended.length ? Math.max.apply(null, ended) + Number(screen.getAttribute("data-most")) * 1000 : 0;
   }
   /* What waits too long rings once, like a timer; how it was stays on the screen. */
@@ -662,7 +668,8 @@
       } else if (whole) {
         buttons.replaceChildren(act(words.end, timer, function () { mark(timer.step, "ended", true); quiet(timer); }));
       }
-      buttons.appendChild(act(words[whole ? "five-more" : "snooze"], timer, function () { timer.snooze(whole ? 300 : 60); quiet(timer); }));
+      var more = whole ? Math.min(300, timer.spare()) : 60;
+      if (more >= 1) { buttons.appendChild(act(whole ? fill(words["go-on-for"], { length: bench.digits(more) }) : words.snooze, timer, function () { timer.snooze(whole ? Math.min(300, timer.spare()) : 60); quiet(timer); })); }
       one.appendChild(buttons);
       bell.appendChild(one);
     });
@@ -772,9 +779,9 @@
     if (state().silent || !bench.timers.some(function (timer) { return timer.mine().end && !timer.mine().answered; })) { return; }
     [said, status].forEach(function (line) { line.textContent = (line.textContent + " " + words["tap-once"]).trim(); });
     said.classList.remove("bench__said--unseen");
-    ["pointerup", "keydown"].forEach(function (kind) { document.addEventListener(kind, woken); });
+    ["click", "keydown"].forEach(function (kind) { document.addEventListener(kind, woken); });
     function woken() {
-      ["pointerup", "keydown"].forEach(function (kind) { document.removeEventListener(kind, woken); });
+      ["click", "keydown"].forEach(function (kind) { document.removeEventListener(kind, woken); });
       bench.stayOn();
       [said, status].forEach(function (line) { line.textContent = line.textContent.replace(words["tap-once"], "").trim(); });
     }

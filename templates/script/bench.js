@@ -156,7 +156,7 @@
     var self = {
       id: id, label: label, step: step.id, what: label + words.comma + " " + heading, item: item,
       then: item.getAttribute("data-then"), kind: item.getAttribute("data-kind"), due: Number(item.getAttribute("data-due")), mine: mine, left: left, length: length, start: start, snooze: snooze,
-      answer: answer, stop: stop, resume: resume, over: over, face: face, paint: paint, usual: usual,
+      answer: answer, stop: stop, resume: resume, over: over, spare: spare, face: face, paint: paint, usual: usual,
       tick: function () { if (mine().end) { speak(); paint(); } }
     };
     var drawn = [];
@@ -292,11 +292,14 @@
       paint();
       return next;
     }
-    /* A step takes as long as its work asks for: when its least time is over, one looks whether it is done. */
+    /* How long a step may go on at most, in seconds from now; without end where the sheet does not tell it. */
+    function spare() { return self.due ? self.due - (Date.now() - mine().began) / 1000 : Infinity; }
+    function spent() { return spare() < 1; }
+    /* A step takes as long as its work asks for: when its least time is over, one looks whether it is done, until it must not go on. */
     function over(what) {
       var now = mine();
       return self.kind !== "whole" ? fill(words["say-end"], { what: what })
-        : fill(words["whole-over"], { what: heading, n: Math.round((length() + (now.due ? now.end - now.due : 0) / 1000) / 60) });
+        : fill(words[spent() ? "most-over" : "whole-over"], { what: heading, n: Math.round((length() + (now.due ? now.end - now.due : 0) / 1000) / 60) });
     }
     /* Each message is spoken once: start, half, five minutes, one minute, end. */
     function say(mark, text) {

@@ -13,13 +13,18 @@ import java.util.Optional;
  * @param kind what is timed
  * @param then id of the timer that begins when this one is answered
  * @param at when it ends in the step, in words; empty if it starts with the step
- * @param due the same in seconds, the low end of a range; 0 where it is not told
+ * @param due the same in seconds, the low end of a range; of a whole step, how long it may take at most; 0 where it is not told
  */
 public record BenchTimer(String id, String label, String length, long seconds, String iso, Kind kind, Optional<String> then,
         Optional<String> at, long due) {
 
     /** What is timed. */
     public enum Kind { BATH, CHANGE, LOOK, WEIGHT, WHOLE, DROP }
+
+    /** The same timer of a step that may take so many seconds at most. */
+    public BenchTimer dueBy(long most) {
+        return new BenchTimer(id, label, length, seconds, iso, kind, then, at, most);
+    }
 
     /** The same timer, followed by another. */
     public BenchTimer followedBy(String next) {

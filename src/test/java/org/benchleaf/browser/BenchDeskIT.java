@@ -549,7 +549,7 @@ class BenchDeskIT {
             clock.set(20 * 60);
             assertThat(window.texts(rung)).containsExactly("3. Surface cleaning: 20 min are over. Look.");
             clock.set(20 * 60 + 2);
-            answered(window, "Go on: ring in 5 min");
+            answered(window, "Go on: ring in 05:00");
             clock.set(25 * 60);
             assertThat(rings(window)).isFalse();
             clock.set(25 * 60 + 2);
@@ -579,6 +579,31 @@ class BenchDeskIT {
             assertThat(window.run("return document.querySelector('.screen:not([hidden])').innerText;")).asString()
                     .contains("evenly damp");
             assertThat(when(window, "step-relax")).startsWith("Begun ");
+        });
+    }
+
+    /** Misting goes on 15 min at most, by the case file of the tide table: by then no more time is offered, and the waiting is counted. */
+    @Test
+    void a_step_that_has_taken_as_long_as_it_may_is_stopped_and_not_gone_on_with() {
+        whereAllIsReleased((window, clock) -> {
+            String rung = "return [...document.querySelectorAll('dialog[open] .ring__what, dialog[open] button')]"
+                    + ".map(one => one.textContent);";
+            atStep(window, "step-relax");
+            forward(window);
+            window.run("document.querySelector('.screen:not([hidden]) .timer__run .button').click();");
+            clock.set(5 * 60);
+            clock.set(5 * 60 + 2);
+            answered(window, "Go on: ring in 05:00");
+            clock.set(10 * 60 + 2);
+            clock.set(10 * 60 + 4);
+            answered(window, "Go on: ring in 04:58");
+            clock.set(15 * 60);
+            assertThat(window.texts(rung)).containsExactly(
+                    "6. Prewetting: it may take no longer. Stop, and see what to do if it goes otherwise.", "Go there");
+            clock.set(15 * 60 + 2);
+            answered(window, "Go there");
+            atStep(window, "step-wash");
+            assertThat(latest(window)).startsWith("By ");
         });
     }
 

@@ -66,7 +66,7 @@ class HomePageTest {
      */
     @ParameterizedTest
     @CsvSource({"#home-1, May I clean it at home?, 'soft, dry brush'", "#home-1, Light, 50 lux",
-            "#home-8, If something goes wrong, within 48 hours is frozen", "#home-8, If something goes wrong, In the first hours",
+            "#home-9, If something goes wrong, within 48 hours is frozen", "#home-9, If something goes wrong, In the first hours",
             "#ask, What does it cost?, an estimate"})
     void what_an_owner_asks_is_answered_under_its_heading(String section, String heading, String words) {
         assertThat(page("at-home.html").select(section + " dt:containsOwn(" + heading + ") ~ dd").eachText().stream()

@@ -42,7 +42,7 @@ public final class BenchTimers {
                 timers.add(timer(step, BenchTimer.Kind.WEIGHT, "weight", sheet.words().say("bench.timer-weight"), time, Optional.empty())));
         if (timers.isEmpty() && timed.known() && timed.takes().low() > 0 && isShort(timed.takes())) {
             timers.add(timer(step, BenchTimer.Kind.WHOLE, "whole", sheet.words().say("bench.timer-whole"), timed.takes(),
-                    Optional.empty()));
+                    Optional.empty()).dueBy(seconds(step.atMost())));
         }
         return chained(timers);
     }
