@@ -22,6 +22,7 @@ import org.benchleaf.derive.CaseLayOut;
 import org.benchleaf.derive.classes.ClassSupplies.Kind;
 import org.benchleaf.derive.classes.ClassSupplies.LaidOut;
 import org.benchleaf.model.BenchNeed;
+import org.benchleaf.model.BenchNote;
 import org.benchleaf.model.Library;
 import org.benchleaf.model.StepKind;
 import org.benchleaf.quantity.Dimension;
@@ -141,8 +142,9 @@ class CaseLayOutTest {
     }
 
     @Test
-    void every_work_that_the_table_of_needs_names_is_one_that_a_case_can_have() throws IOException {
+    void every_work_that_the_table_of_needs_names_is_one_that_a_case_or_a_class_can_have() throws IOException {
         Set<String> known = new TreeSet<>(BenchNeed.OWN_WORDS);
+        known.addAll(BenchNote.OWN_WORDS);
         Stream.of(StepKind.values()).map(StepKind::word).forEach(known::add);
         known.addAll(List.of("bath", "mend", "support", "press", "blotters", "weighing", "mist", "chamber", "volatile wax"));
         assertThat(WrittenNeeds.rows()).allSatisfy(row -> assertThat(known).containsAll(texts(row.get("for")).toList()));

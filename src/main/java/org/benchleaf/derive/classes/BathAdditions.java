@@ -5,7 +5,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.benchleaf.calculate.Figure;
 import org.benchleaf.calculate.FigureKey;
-import org.benchleaf.model.Formulary;
 import org.benchleaf.model.Part;
 import org.benchleaf.model.TreatmentCase;
 import org.benchleaf.quantity.Unit;
@@ -18,22 +17,23 @@ final class BathAdditions {
 
     private final TreatmentCase source;
     private final Map<String, Figure> figures;
-    private final Formulary formulary;
+    private final int each;
 
     /**
      * Of a case.
      *
      * @param figures of the case, for one sheet
+     * @param each whole minutes that one addition takes
      */
-    BathAdditions(TreatmentCase source, Map<String, Figure> figures, Formulary formulary) {
+    BathAdditions(TreatmentCase source, Map<String, Figure> figures, int each) {
         this.source = source;
         this.figures = figures;
-        this.formulary = formulary;
+        this.each = each;
     }
 
     /** Whole minutes, those of one addition as often as there are additions; none where it is not known with how much one begins. */
     int minutes(Part.Bath bath) {
-        return count(bath) * StationCut.minutes(formulary.constant("one-addition").value());
+        return count(bath) * each;
     }
 
     private int count(Part.Bath bath) {

@@ -54,7 +54,8 @@ public final class ClassScheduler {
         this.hours = hours.without(course.stores().closed());
         List<Step> steps = course.steps(source);
         this.cut = new StationCut(source, steps, course, this.hours, library,
-                PlanCare.of(course, steps, care, library.reference()), new BathAdditions(source, ofCase, library.formulary()));
+                PlanCare.of(course, steps, care, library.reference()), new BathAdditions(source, ofCase,
+                        StationCut.minutes(library.formulary().constant("one-addition").value())));
         this.briefing = cut.minutesOf(ClassWork.BRIEFING);
         this.calibrating = StationCut.minutes(library.formulary().constant("calibrating-a-meter").value());
     }
