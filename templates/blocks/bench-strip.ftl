@@ -63,8 +63,8 @@
       <div class="strip__why"><p><b>${words.why}</b></p><ul><#list step.reasons as reason><li>${reason}</li></#list></ul></div>
       </#if>
       <#if step.timers?has_content>
-      <p class="strip__small" id="${step.anchor}-times">${words.timers}</p>
-      <ul class="timers" aria-labelledby="${step.anchor}-times">
+      <p class="strip__small">${words.timers}</p>
+      <ul class="timers" aria-label="${words.timers}">
         <#list step.timers as timer>
         <li class="timer" data-timer="${timer.id}" data-seconds="${timer.seconds?c}"<#if timer.then?has_content> data-then="${timer.then}"</#if> data-kind="${timer.kind?lower_case}"<#if timer.due gt 0> data-due="${timer.due?c}"</#if>>
           <p class="timer__plain"><span class="timer__label">${timer.label}</span> <#if timer.iso?has_content><time class="timer__length" datetime="${timer.iso}">${timer.length}</time><#else><span class="timer__length">${timer.length}</span></#if><#if timer.at?has_content> <span class="timer__at">${timer.at}</span></#if></p>

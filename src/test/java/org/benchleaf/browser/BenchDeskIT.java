@@ -599,7 +599,7 @@ class BenchDeskIT {
             answered(window, "Go on: ring in 04:58");
             clock.set(15 * 60);
             assertThat(window.texts(rung)).containsExactly(
-                    "6. Prewetting: it may take no longer. Stop, and see what to do if it goes otherwise.", "Go there");
+                    "6. Prewetting: it may take no longer. Stop: see what to do if it goes otherwise.", "Go there");
             clock.set(15 * 60 + 2);
             answered(window, "Go there");
             atStep(window, "step-wash");
