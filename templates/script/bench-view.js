@@ -668,8 +668,11 @@
       } else if (whole) {
         buttons.replaceChildren(act(words.end, timer, function () { mark(timer.step, "ended", true); quiet(timer); }));
       }
-      var more = whole ? Math.min(300, timer.spare()) : 60;
-      if (more >= 1) { buttons.appendChild(act(whole ? fill(words["go-on-for"], { length: bench.digits(more) }) : words.snooze, timer, function () { timer.snooze(whole ? Math.min(300, timer.spare()) : 60); quiet(timer); })); }
+      var more = function () { return whole ? Math.min(300, timer.spare()) : 60; };
+      if (more() >= 1) {
+        buttons.appendChild(act(whole ? fill(words["go-on-for"], { length: bench.digits(more()) }) : words.snooze, timer,
+          function () { timer.snooze(more()); quiet(timer); }));
+      }
       one.appendChild(buttons);
       bell.appendChild(one);
     });

@@ -2,6 +2,8 @@ package org.benchleaf.model;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.stream.Stream;
 
 /**
  * What all cases of a studio share.
@@ -33,5 +35,10 @@ public record Library(Studio studio, Map<String, Material> materials, List<Term>
     /** The same library with what is said in other languages, by BCP 47 tag. */
     public Library toldIn(Map<String, Phrases> languages) {
         return new Library(studio, materials, glossary, sources, methods, classes, reference, rules, matrix, formulary, languages, phrases);
+    }
+
+    /** The keys of the substances that bought things are described as; things that are not known, or are no substance, have none. */
+    public Stream<String> substances(Stream<String> things) {
+        return things.map(materials::get).filter(Objects::nonNull).flatMap(material -> material.substance().stream());
     }
 }

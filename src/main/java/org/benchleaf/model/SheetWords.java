@@ -1,7 +1,6 @@
 package org.benchleaf.model;
 
 import java.util.List;
-import java.util.Objects;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 
@@ -66,7 +65,6 @@ public final class SheetWords {
 
     private static Stream<String> moves(Medium medium, TreatmentCase treatment, Library library) {
         return treatment.tests().stream().filter(test -> test.medium().equals(medium.id()) && test.result().isChange())
-                .flatMap(test -> treatment.matter(test.with())).map(library.materials()::get).filter(Objects::nonNull)
-                .flatMap(material -> material.substance().stream()).map(SheetWords::moving).distinct();
+                .flatMap(test -> library.substances(treatment.matter(test.with()))).map(SheetWords::moving).distinct();
     }
 }

@@ -2,7 +2,6 @@ package org.benchleaf.compose.cases;
 
 import java.util.Collection;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import org.benchleaf.compose.part.CaseDesk;
 import org.benchleaf.compose.part.HazardMaker;
@@ -69,8 +68,7 @@ final class TakingOff {
     }
 
     private boolean holdsOneOf(Collection<String> substances, String liquid) {
-        return desk.treatment().matter(liquid).map(desk.library().materials()::get).filter(Objects::nonNull)
-                .flatMap(material -> material.substance().stream()).anyMatch(substances::contains);
+        return desk.library().substances(desk.treatment().matter(liquid)).anyMatch(substances::contains);
     }
 
     /** A medium that was tested under a fixative alone, or not at all, has not been seen to stay. */

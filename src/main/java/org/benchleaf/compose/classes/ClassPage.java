@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
@@ -277,9 +276,8 @@ public final class ClassPage implements ClassPageMaker {
                 sheet.numbers().amount(Quantity.number(changes.in(Unit.PER_HOUR))).text())));
         SubstanceMaker substances = new SubstanceMaker(sheet);
         air.stream().flatMap(one -> desk.desk().treatment().step(one.step()).stream()).flatMap(step -> step.part(Part.Mist.class).stream())
-                .flatMap(mist -> desk.desk().treatment().matter(mist.of())).distinct()
-                .map(sheet.library().materials()::get).filter(Objects::nonNull).flatMap(material -> material.substance().stream())
-                .distinct().map(sheet.library().reference().substances()::get)
+                .flatMap(mist -> sheet.library().substances(desk.desk().treatment().matter(mist.of()))).distinct()
+               .map(sheet.library().reference().substances()::get)
                 .forEach(substance -> facts.addAll(substances.exposure(substance)));
         return facts.isEmpty() ? Optional.empty() : Optional.of(new Facts(facts));
     }
