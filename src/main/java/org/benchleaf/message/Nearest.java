@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /** Finds the words that a mistyped one may have been meant for. */
 public final class Nearest {
@@ -25,9 +26,8 @@ public final class Nearest {
         for (String candidate : known.stream().sorted().toList()) {
             String other = plain(candidate);
             int most = Math.max(Math.max(1, wanted.length() / 3), beginAlike(wanted, other) ? wanted.length() / 2 : 0);
-            // Each letter that one has more than the other is a slip.
-            int slips = Math.abs(other.length() - wanted.length()) > most ? Integer.MAX_VALUE : slips(wanted, other);
-            if (slips <= most && slips < fewest) {
+            int slips = slips(wanted, other, Math.min(most, fewest - 1));
+            if (slips < fewest) {
                 fewest = slips;
                 best = candidate;
             }
@@ -44,9 +44,9 @@ public final class Nearest {
     /** Up to three known words that are near the written one or hold it, the nearest first. */
     public static List<String> several(String written, Collection<String> known) {
         int most = Math.max(2, written.length() / 3);
-        return known.stream().filter(word -> slips(plain(written), plain(word)) <= most
+        return known.stream().filter(word -> slips(plain(written), plain(word), most) <= most
                         || word.contains(written) && written.length() > 3)
-                .sorted(Comparator.comparingInt((String word) -> slips(plain(written), plain(word)))
+                .sorted(Comparator.comparingInt((String word) -> slips(plain(written), plain(word), Integer.MAX_VALUE))
                         .thenComparing(Comparator.naturalOrder()))
                 .limit(3).toList();
     }
@@ -56,24 +56,45 @@ public final class Nearest {
         return word.toLowerCase(Locale.ROOT).replace('-', ' ').replace('_', ' ');
     }
 
-    /** Letters left out, put in, put wrong, or swapped with their neighbour (optimal string alignment). */
-    private static int slips(String a, String b) {
-        int[][] d = new int[a.length() + 1][b.length() + 1];
-        for (int i = 0; i <= a.length(); i++) {
-            d[i][0] = i;
+    /**
+     * Letters left out, put in, put wrong, or swapped with their neighbour (optimal string alignment).
+     *
+     * @param most how many are of interest: whole sentences are compared here too, nearly all of them with quite another
+     * @return the number of slips, or the largest number there is if they are more than that
+     */
+    private static int slips(String a, String b, int most) {
+        // Each letter that one has more than the other is a slip.
+        if (Math.abs(a.length() - b.length()) > most) {
+            return Integer.MAX_VALUE;
         }
-        for (int j = 0; j <= b.length(); j++) {
-            d[0][j] = j;
-        }
+        int[] beforeThat = new int[b.length() + 1];
+        int[] before = IntStream.rangeClosed(0, b.length()).toArray();
+        int fewestBefore = 0;
         for (int i = 1; i <= a.length(); i++) {
-            for (int j = 1; j <= b.length(); j++) {
-                int wrong = a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1;
-                d[i][j] = Math.min(Math.min(d[i - 1][j] + 1, d[i][j - 1] + 1), d[i - 1][j - 1] + wrong);
-                if (i > 1 && j > 1 && a.charAt(i - 1) == b.charAt(j - 2) && a.charAt(i - 2) == b.charAt(j - 1)) {
-                    d[i][j] = Math.min(d[i][j], d[i - 2][j - 2] + 1);
-                }
+            int[] row = row(a, b, i, before, beforeThat);
+            int fewest = IntStream.of(row).min().orElseThrow();
+            // A swap reaches back over one row, so two must be beyond what is of interest.
+            if (Math.min(fewest, fewestBefore) > most) {
+                return Integer.MAX_VALUE;
+            }
+            fewestBefore = fewest;
+            beforeThat = before;
+            before = row;
+        }
+        return before[b.length()] <= most ? before[b.length()] : Integer.MAX_VALUE;
+    }
+
+    /** The slips between the first i letters of one word and every beginning of the other, from those of one and two letters less. */
+    private static int[] row(String a, String b, int i, int[] before, int[] beforeThat) {
+        int[] row = new int[b.length() + 1];
+        row[0] = i;
+        for (int j = 1; j <= b.length(); j++) {
+            int wrong = a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1;
+            row[j] = Math.min(Math.min(before[j] + 1, row[j - 1] + 1), before[j - 1] + wrong);
+            if (i > 1 && j > 1 && a.charAt(i - 1) == b.charAt(j - 2) && a.charAt(i - 2) == b.charAt(j - 1)) {
+                row[j] = Math.min(row[j], beforeThat[j - 2] + 1);
             }
         }
-        return d[a.length()][b.length()];
+        return row;
     }
 }
