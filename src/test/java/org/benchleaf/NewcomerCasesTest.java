@@ -94,6 +94,24 @@ class NewcomerCasesTest {
         return content;
     }
 
+    /** A trial of two baths, with some more keys of it. */
+    private static String trial(String keys) {
+        return """
+                trials:
+                  - id: baths
+                    question: Which bath whitens more?
+                    of: test sheets
+                    what: strips
+                    varies: Bath
+                    arms: [{id: plain, is: water, control: yes}, {id: lime, is: limewater}]
+                """ + keys.indent(4) + "\n";
+    }
+
+    /** The cuttings with that trial. */
+    private Path withTrial(String keys) throws IOException {
+        return changed("cuttings", "results:\n", trial(keys) + "results:\n");
+    }
+
     @Test
     void nothing_is_said_of_what_a_bath_carries_unless_the_case_tells_it() throws IOException {
         assertThat(told(CONTENT, "cuttings").page("results.html")).doesNotContain("neither calcium nor magnesium");
@@ -454,27 +472,14 @@ class NewcomerCasesTest {
 
     @Test
     void a_trial_answers_an_aim_as_a_result_does() throws IOException {
-        String trial = """
-                proposal:
-                  aims: [find which bath whitens more]
-
-                trials:
-                  - id: baths
-                    question: Which bath whitens more?
-                    of: test sheets
-                    what: strips of the same paper
-                    varies: Bath
-                    answers: [find which bath]
-                    arms: [{id: plain, is: water, control: yes}, {id: lime, is: limewater}]
-                    results:
-                      - measure: whiteness
-                        method: not known
-                        unit: "%"
-                        readings: [{arm: plain, after: about 35}, {arm: lime, after: more than 56}]
-
+        Path content = changed("cuttings", "results:\n", "proposal:\n  aims: [find which bath whitens more]\n\n" + trial("""
+                answers: [find which bath]
                 results:
-                """;
-        Path content = changed("cuttings", "results:\n", trial);
+                  - measure: whiteness
+                    method: not known
+                    unit: "%"
+                    readings: [{arm: plain, after: about 35}, {arm: lime, after: more than 56}]
+                """) + "results:\n");
         assertThat(told(content, "cuttings").page("index.html")).contains("Find which bath whitens more",
                 "In the trial “Which bath whitens more?”: Whiteness, water: about 35 %; whiteness, limewater: more than 56 %.");
         Path file = content.resolve("cases/cuttings/case.md");
@@ -507,19 +512,12 @@ class NewcomerCasesTest {
                     takes: not read
                     ageing: {of: test sheets, temperature: not read (methods), humidity: not read, time: not read (methods)}
 
-                trials:
-                  - id: baths
-                    question: Which bath whitens more?
-                    of: test sheets
-                    what: strips
-                    varies: Bath
-                    alike: not read
-                    arms: [{id: plain, is: water, control: yes, n: not read}, {id: lime, is: limewater, n: 3}]
-                    results:
-                      - {measure: look, method: seen, readings: [{arm: plain, after: not read (figures)}, {arm: lime, after: good}]}
-
+                """ + trial("""
+                alike: not read
                 results:
-                  - measure""");
+                  - {measure: look, method: seen, readings: [{arm: plain, after: not read (figures)}, {arm: lime, after: good}]}
+                """).replace("control: yes}", "control: yes, n: not read}").replace("is: limewater}", "is: limewater, n: 3}")
+                + "results:\n  - measure");
         Path file = content.resolve("cases/cuttings/case.md");
         Files.writeString(file, Files.readString(file).replaceFirst("support: \\{paper: newsprint,",
                 "items: [{id: one, is: The leaf, size: not read (methods), condition: not read}]\n"
@@ -578,18 +576,8 @@ class NewcomerCasesTest {
 
     @Test
     void words_of_a_trial_stand_without_a_unit_or_with_none() throws IOException {
-        Told told = told(changed("cuttings", "results:\n  - measure", """
-                trials:
-                  - id: baths
-                    question: Which bath whitens more?
-                    of: test sheets
-                    what: strips
-                    varies: Bath
-                    arms: [{id: plain, is: water, control: yes}, {id: lime, is: limewater}]
-                    results: [{measure: look, method: seen, unit: none, readings: [{arm: lime, after: rather limited}]}]
-
-                results:
-                  - measure"""), "cuttings");
+        Told told = told(withTrial("results: [{measure: look, method: seen, unit: none, readings: [{arm: lime, after: rather limited}]}]"),
+                "cuttings");
         assertThat(told.page("results.html")).contains("limewater not recorded rather limited");
     }
 
@@ -607,16 +595,8 @@ class NewcomerCasesTest {
     /** The publication has a figure; of the readings nothing was read but how the sheets were aged and in what it was measured. */
     @Test
     void unit_method_after_and_ageing_of_a_result_in_words_are_told() throws IOException {
-        Told told = told(changed("cuttings", "results:\n  - measure", """
-                trials:
-                  - id: baths
-                    question: Which bath whitens more?
-                    of: test sheets
-                    what: strips
-                    varies: Bath
-                    arms: [{id: plain, is: water, control: yes}, {id: lime, is: limewater}]
-                    results: [{measure: chain, method: viscometry, unit: g/mol, readings: [{arm: lime, after: not read}]}]
-
+        String trial = trial("results: [{measure: chain, method: viscometry, unit: g/mol, readings: [{arm: lime, after: not read}]}]");
+        Told told = told(changed("cuttings", "results:\n  - measure", trial + """
                 results:
                   - measure: molar mass
                     method: size exclusion
