@@ -112,6 +112,33 @@ class NewcomerCasesTest {
         return changed("cuttings", "results:\n", trial(keys) + "results:\n");
     }
 
+    /** Nobody told whether the strips were made for the test; so no step on the object is to be named. */
+    @Test
+    void on_what_a_trial_and_ageing_were_done_may_be_not_known_or_not_read() throws IOException {
+        Map<String, String> told = Map.of("not known", "not recorded", "not read", "not read by who tells it",
+                "not read (methods)", "not read by who tells it: methods");
+        for (Map.Entry<String, String> one : told.entrySet()) {
+            Path content = changed("cuttings", "results:\n", """
+                      - id: age
+                        kind: ageing
+                        do: Age the strips.
+                        takes: not read
+                        ageing: {of: test sheets, temperature: not read, humidity: not read, time: not read}
+
+                    """ + trial("found: Both did.") + "results:\n");
+            Path file = content.resolve("cases/cuttings/case.md");
+            Files.writeString(file, Files.readString(file).replace("of: test sheets", "of: " + one.getKey()));
+            Told page = told(content, "cuttings");
+            assertThat(page.page("index.html")).as(one.getKey()).contains("What is aged: " + one.getValue(),
+                    "Tried on strips (test sheets, a sample or the object: " + one.getValue() + ")");
+            Files.writeString(file, Files.readString(file).replaceAll("(?m)^source:\\n(  .*\\n)+", "")
+                    .replaceAll("(?m)^  source licence:.*\\n", ""));
+            Checked own = WholeLine.checked(content, content.resolve("cases/cuttings"), LibraryChecker.check(LibraryReader.read(content)));
+            assertThat(own.messages().all()).filteredOn(message -> message.code().equals("FORM-027"))
+                    .filteredOn(message -> message.what().startsWith("'of'")).hasSize(2);
+        }
+    }
+
     @Test
     void nothing_is_said_of_what_a_bath_carries_unless_the_case_tells_it() throws IOException {
         assertThat(told(CONTENT, "cuttings").page("results.html")).doesNotContain("neither calcium nor magnesium");

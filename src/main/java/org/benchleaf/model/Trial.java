@@ -10,7 +10,7 @@ import org.benchleaf.quantity.Unit;
  *
  * @param id how the file refers to it
  * @param question what it is to answer
- * @param of on what it is tried
+ * @param of on what it is tried; empty where a publication does not tell it, or it was not read
  * @param what the test sheets, sample or places, in words
  * @param varies the one thing that differs from arm to arm
  * @param alike what is kept the same in every arm
@@ -19,7 +19,7 @@ import org.benchleaf.quantity.Unit;
  * @param found the answer, in words; empty if none is drawn
  * @param place where in the file
  */
-public record Trial(String id, String question, Ground of, String what, String varies, List<String> alike,
+public record Trial(String id, String question, Optional<Ground> of, String what, String varies, List<String> alike,
         List<Arm> arms, List<Measure> results, Optional<String> found, Place place) {
 
     public Trial {

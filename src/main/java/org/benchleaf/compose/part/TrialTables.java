@@ -52,8 +52,7 @@ public final class TrialTables {
     /** What differs, what is alike, what the arms are compared with; that no control is on record where none is. */
     private Facts facts() {
         List<Fact> facts = new ArrayList<>();
-        facts.add(Fact.of(words.say("trial.of"), words.say("trial.ground", "of", words.term("trial-ground",
-                trial.of().word()), "what", trial.what())));
+        facts.add(Fact.of(words.say("trial.of"), ground()));
         facts.add(Fact.of(words.say("trial.varies"), trial.varies()));
         facts.add(Fact.of(words.say("trial.alike"), trial.alike().isEmpty() ? words.missing(untold("alike"))
                 : String.join("; ", trial.alike())));
@@ -67,6 +66,12 @@ public final class TrialTables {
         }
         trial.found().ifPresent(found -> facts.add(Fact.of(words.say("trial.found"), found)));
         return new Facts(facts);
+    }
+
+    private String ground() {
+        String what = words.told(trial.what());
+        return trial.of().map(of -> words.say("trial.ground", "of", words.term("trial-ground", of.word()), "what", what))
+                .orElseGet(() -> words.say("trial.ground-missing", "what", what, "missing", words.missing(untold("of"))));
     }
 
     /** The arms; then, for each measure, the arms with what was read. */
