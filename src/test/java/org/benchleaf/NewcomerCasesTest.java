@@ -139,6 +139,21 @@ class NewcomerCasesTest {
         }
     }
 
+    /** A gel, a poultice and a paste bring their liquid to the sheet; a powder brings none. */
+    @Test
+    void a_gel_a_poultice_and_a_paste_are_liquids_of_a_step() throws IOException {
+        String brush = "    do: Deacidify it in a bath of calcium hydroxide in water.\n    takes: not known\n    uses: [%s]\n";
+        for (String kind : List.of("gel", "poultice", "paste", "powder")) {
+            Path content = changed("cuttings", "    kind: alkalization\n" + brush.formatted("calcium-hydroxide, ion-exchanged-water"),
+                    "    kind: gel cleaning\n" + brush.formatted("carbopol"));
+            Files.writeString(content.resolve("materials/more.yaml"),
+                    "carbopol: {name: Carbopol, kind: " + kind + ", plain: It thickens.}\n");
+            Told told = told(content, "cuttings");
+            assertThat(told.whats().stream().anyMatch(what -> what.contains("names no liquid"))).as(kind).isEqualTo(kind.equals("powder"));
+            assertThat(told.page("index.html").contains("Used: Carbopol.")).as(kind).isNotEqualTo(kind.equals("powder"));
+        }
+    }
+
     @Test
     void nothing_is_said_of_what_a_bath_carries_unless_the_case_tells_it() throws IOException {
         assertThat(told(CONTENT, "cuttings").page("results.html")).doesNotContain("neither calcium nor magnesium");
