@@ -143,10 +143,10 @@ class FinishedTreatmentTest {
         assertThat(derived.worked().figures().get("mend.paste-mass").value().in(Unit.GRAM)).isCloseTo(0.12, within(1e-9));
         assertThat(derived.worked().figures()).doesNotContainKeys("mend.tissue-mass", "wash-1.amount", "wash-2.total");
         assertThat(text(content, "index.html")).contains(
-                "The mass of the tissue cannot be worked out, because its grammage is not recorded.",
-                "Tissue and adhesive cannot be worked out in full, because the extent of a damage is not recorded.",
-                "How much liquid to make cannot be worked out, because the amount of mist is not recorded.",
-                "How much of the layer to make cannot be worked out, because its thickness is not recorded.");
+                "The mass of the tissue cannot be worked out, because its grammage is not given.",
+                "Tissue and adhesive cannot be worked out in full, because the extent of a damage is not given.",
+                "How much liquid to make cannot be worked out, because the amount of mist is not given.",
+                "How much of the layer to make cannot be worked out, because its thickness is not given.");
     }
 
     @Test

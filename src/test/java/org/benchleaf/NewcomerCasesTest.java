@@ -154,11 +154,47 @@ class NewcomerCasesTest {
         }
     }
 
+    /** The notes of the publication were not read; what the case leaves out may stand there. */
+    @Test
+    void what_is_left_out_of_a_partly_read_publication_is_not_said_to_be_unrecorded() throws IOException {
+        String keys = "results: [{measure: look, method: seen, readings: [{arm: lime, after: rather limited}]}]";
+        Path content = withTrial(keys);
+        Path file = content.resolve("cases/cuttings/case.md");
+        String partly = Files.readString(file).replace("control: yes", "control: no").replaceFirst("takes: not known", "takes: 2 h");
+        Files.writeString(file, partly);
+        Told told = told(content, "cuttings");
+        assertThat(told.page("index.html")).contains("When it was done is not in what was read.",
+                "Alike in every arm not in what was read", "Compared with no control in what was read");
+        assertThat(told.page("results.html")).contains("limewater not in what was read rather limited",
+                "water not in what was read not in what was read");
+        assertThat(told.file("trial-baths-1.csv")).doesNotContain("recorded");
+        assertThat(told.pages().values()).noneMatch(page -> page.contains("not on record"));
+        Files.writeString(file, partly.replace("not read: the notes", "not read: nothing"));
+        Told whole = told(content, "cuttings");
+        assertThat(whole.page("index.html")).contains("When it was done is not on record.", "Alike in every arm not recorded",
+                "Compared with no control is on record");
+        assertThat(whole.page("results.html")).contains("limewater not recorded rather limited");
+    }
+
+    /** What the publication may tell of the baths and the paper was not read: no sentence says that nobody recorded it. */
+    @Test
+    void sentences_of_rules_and_figures_do_not_call_unrecorded_what_was_not_read() throws IOException {
+        Path content = changed("cuttings", "not known", "not read");
+        Path file = content.resolve("cases/cuttings/case.md");
+        Files.writeString(file, Files.readString(file).replace("paper: newsprint, features: [groundwood]", "paper: not read")
+                .replace("    mend:", "    mist: {of: ion-exchanged-water, amount: not read}\n    housing: {materials: [folder], buffered:"
+                        + " not read (methods)}\n    mend:"));
+        Told told = told(content, "cuttings");
+        assertThat(told.pages().values()).noneMatch(page -> page.replace("it does not tell stands as not recorded", "")
+                .contains("not recorded")).noneMatch(page -> page.contains("not on record"));
+        assertThat(told.whats()).noneMatch(what -> what.contains("not recorded") || what.contains("not on record"));
+    }
+
     @Test
     void nothing_is_said_of_what_a_bath_carries_unless_the_case_tells_it() throws IOException {
         assertThat(told(CONTENT, "cuttings").page("results.html")).doesNotContain("neither calcium nor magnesium");
         assertThat(told(changed("cuttings", "uses: [calcium-hydroxide, ion-exchanged-water]", "uses: [ion-exchanged-water]"), "cuttings")
-                .page("results.html")).doesNotContain("neither calcium nor magnesium").contains("what the liquid carried is not recorded");
+                .page("results.html")).doesNotContain("neither calcium nor magnesium").contains("what the liquid carried is not given");
     }
 
     @Test
@@ -173,7 +209,7 @@ class NewcomerCasesTest {
     void a_bath_and_an_adhesive_of_which_nothing_is_known_can_be_told() {
         Told told = told(CONTENT, "cuttings");
         assertThat(told.page("index.html"))
-                .contains("number of baths not recorded", "Laid down with: not recorded").doesNotContain("1 bath");
+                .contains("number of baths not given", "Laid down with: not recorded").doesNotContain("1 bath");
         assertThat(told.pages().keySet()).noneMatch(path -> path.endsWith("steps.html") || path.endsWith("preparation.html"));
     }
 
@@ -185,7 +221,7 @@ class NewcomerCasesTest {
         assertThat(untested.whats()).anyMatch(what -> what.contains("'ion-exchanged-water' touches 'text'") && what.contains("no test"));
         String test = "tests:\n  - {of: text, with: not known (no liquid is named), result: stable}\n\n";
         Told told = told(changed("cuttings", steps, test + steps), "cuttings");
-        assertThat(told.page("results.html")).contains("printing ink not recorded: no liquid is named not recorded stable");
+        assertThat(told.page("results.html")).contains("printing ink not recorded: no liquid is named not in what was read stable");
         assertThat(told.whats()).noneMatch(what -> what.contains("no test"))
                 .anyMatch(what -> what.contains("the liquid of a test of 'text' is not given"));
     }
@@ -288,7 +324,7 @@ class NewcomerCasesTest {
         assertThat(told.page("index.html")).contains("Size (1 % m/v methyl cellulose in a liquid that is not recorded); ",
                 "Weak size (1 part Size made up to 3 parts with a liquid that is not recorded, by volume); ",
                 "Paste (1 part of methyl cellulose, to 5 parts of ion-exchanged water; whether by mass or by volume is not recorded); ",
-                "Drops (ethanol, ion-exchanged water, in proportions that are not recorded)").doesNotContain("not known");
+                "Drops (ethanol, ion-exchanged water, in proportions that are not given)").doesNotContain("not known");
         assertThat(told.whats()).filteredOn(what -> what.contains("cannot be worked out, because of what the solution")).hasSize(2);
         assertThat(told.whats()).filteredOn(what -> what.contains("because in which proportions the solution")).hasSize(2);
         assertThat(told.pages().values()).noneMatch(page -> page.contains("No hazard class"));
@@ -320,7 +356,7 @@ class NewcomerCasesTest {
         assertThat(told.whats()).filteredOn(what -> what.contains("does not change a pH")).hasSize(2)
                 .noneMatch(what -> what.contains("9.3"));
         assertThat(told.whats()).anyMatch(what -> what.equals("'lime.strength' cannot be worked out, because the temperature at which"
-                + " 'lime' was saturated is not recorded."));
+                + " 'lime' was saturated is not given."));
         Path file = content.resolve("cases/long-drawing/case.md");
         Files.writeString(file, Files.readString(file).replace("at: not known", "at: not read (chapter one)"));
         assertThat(told(content, "long-drawing").page("index.html"))
@@ -408,8 +444,8 @@ class NewcomerCasesTest {
                     layer: {of: ion-exchanged-water, thickness: not known}
                 """), "cuttings");
         assertThat(told.page("index.html")).contains("Temperature: not recorded", "Thickness: not recorded",
-                "How much liquid to make cannot be worked out, because the amount of mist is not recorded.",
-                "Tissue and adhesive cannot be worked out, because the width or the lap of the strips is not recorded.");
+                "How much liquid to make cannot be worked out, because the amount of mist is not given.",
+                "Tissue and adhesive cannot be worked out, because the width or the lap of the strips is not given.");
     }
 
     /** The room of this studio, at 20 °C, is not the one in which others worked. */
@@ -441,8 +477,8 @@ class NewcomerCasesTest {
                 """);
         Told told = told(content, "long-drawing");
         assertThat(told.page("index.html"))
-                .contains("Size (1 % (kind of per cent not recorded) methyl cellulose in ion-exchanged water)")
-                .contains("0.5 % (kind of per cent not recorded)", "20 % (kind of per cent not recorded)");
+                .contains("Size (1 % (kind of per cent not given) methyl cellulose in ion-exchanged water)")
+                .contains("0.5 % (kind of per cent not given)", "20 % (kind of per cent not given)");
         assertThat(told.whats()).filteredOn(what -> what.contains("because the kind of per cent")).hasSize(3);
     }
 
@@ -569,7 +605,7 @@ class NewcomerCasesTest {
         Told told = told(content, "cuttings");
         assertThat(told.page("index.html")).contains("Size: not read by who tells it: methods", "grammage not read by who tells it",
                 "thickness not read by who tells it").contains("Condition: not read by who tells it");
-        assertThat(told.page("results.html")).contains("water not recorded not read by who tells it: figures");
+        assertThat(told.page("results.html")).contains("water not in what was read not read by who tells it: figures");
         assertThat(told.page("results.html")).contains("water control not read by who tells it", "Washing not read by who tells it");
         assertThat(told.file("trial-baths-1.csv")).contains("not read by who tells it: figures");
         assertThat(told.file("trial-baths-arms.csv")).isEqualTo("arm,role,n,n-missing\r\nwater,control,,not read by who tells it\r\n"
@@ -608,7 +644,7 @@ class NewcomerCasesTest {
                     uses: [paste]
                 """);
         assertThat(told(content, "long-drawing").whats())
-                .anyMatch(what -> what.contains("Whether the parts of 'paste' count mass or volume is not recorded"))
+                .anyMatch(what -> what.contains("Whether the parts of 'paste' count mass or volume is not given"))
                 .noneMatch(what -> what.contains("In which proportions"));
         Path file = content.resolve("cases/long-drawing/case.md");
         Files.writeString(file, Files.readString(file).replace("strengths for the public: yes", "strengths for the public: no"));
@@ -620,7 +656,7 @@ class NewcomerCasesTest {
     void words_of_a_trial_stand_without_a_unit_or_with_none() throws IOException {
         Told told = told(withTrial("results: [{measure: look, method: seen, unit: none, readings: [{arm: lime, after: rather limited}]}]"),
                 "cuttings");
-        assertThat(told.page("results.html")).contains("limewater not recorded rather limited");
+        assertThat(told.page("results.html")).contains("limewater not in what was read rather limited");
     }
 
     /** A strength takes no 'less than': what is to be written instead is told with the words that were written. */
@@ -718,7 +754,7 @@ class NewcomerCasesTest {
 
     @Test
     void a_method_after_that_nobody_recorded_is_no_other_method() {
-        assertThat(told(CONTENT, "cuttings").page("results.html")).contains("How it was read after is not recorded")
+        assertThat(told(CONTENT, "cuttings").page("results.html")).contains("How it was read after is not given")
                 .doesNotContain("different methods");
     }
 

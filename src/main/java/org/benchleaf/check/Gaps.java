@@ -113,7 +113,8 @@ final class Gaps {
 
     /** Whether it says of one of some words, among which 'not known' is one, that it is not known or not read. */
     private boolean isUnknownWord(Node node, String pointer) {
-        return node instanceof Node.Scalar scalar && MissingValue.read(scalar.text()).filter(value -> UNKNOWN.contains(value.kind())).isPresent()
+        return node instanceof Node.Scalar scalar
+                && MissingValue.read(scalar.text()).filter(value -> UNKNOWN.contains(value.kind())).isPresent()
                 && meanings.apply(pointer).filter(field -> field.takesWords() && field.closed()).isPresent();
     }
 

@@ -240,7 +240,8 @@ final class PartForm {
 
     private Part ageing(Fields ageing) {
         boolean refused = !context.retold() && ageing.isScalar("of") && ageing.missing("of").isPresent();
-        return new Part.Ageing(refused ? ageing.need(Optional.empty(), "of", "") : ageing.needText("of"), ageing.quantity("temperature", TEMPERATURE),
+        String of = refused ? ageing.need(Optional.empty(), "of", "") : ageing.needText("of");
+        return new Part.Ageing(of, ageing.quantity("temperature", TEMPERATURE),
                 ageing.within("humidity", 0, 100, HUMIDITY), ageing.missing("humidity"), ageing.positive("time", TIME),
                 ageing.text("standard"));
     }
