@@ -190,6 +190,17 @@ class NewcomerCasesTest {
         assertThat(told.whats()).noneMatch(what -> what.contains("not recorded") || what.contains("not on record"));
     }
 
+    /** "6 days" is one number: nobody told that it was at least or at most so long. */
+    @Test
+    void one_time_is_not_told_as_its_two_ends() throws IOException {
+        Path content = changed("cuttings", "takes: not known\n    bath", "takes: 6 d\n    bath");
+        assertThat(told(content, "cuttings").page("results.html")).contains("1. Washing 6 d 2.").doesNotContain("at least", "at most");
+        assertThat(told(content, "cuttings").file("times.csv")).doesNotContain("at least", "8640");
+        Path file = content.resolve("cases/cuttings/case.md");
+        Files.writeString(file, Files.readString(file).replaceFirst("takes: not known", "takes: 1 h to 2 h"));
+        assertThat(told(content, "cuttings").page("results.html")).contains("1. Washing 6 d as given as given 2.", "1 h 2 h");
+    }
+
     @Test
     void nothing_is_said_of_what_a_bath_carries_unless_the_case_tells_it() throws IOException {
         assertThat(told(CONTENT, "cuttings").page("results.html")).doesNotContain("neither calcium nor magnesium");
