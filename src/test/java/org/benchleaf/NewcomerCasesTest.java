@@ -202,6 +202,18 @@ class NewcomerCasesTest {
     }
 
     @Test
+    void hazards_that_are_not_known_of_several_liquids_of_a_step_are_told_in_one_message() throws IOException {
+        Path content = changed("cuttings", "uses: [calcium-hydroxide, ion-exchanged-water]", "uses: [one, two, ion-exchanged-water]");
+        Files.writeString(content.resolve("materials/more.yaml"), """
+                one: {name: Gel one, kind: gel, plain: A gel.}
+                two: {name: Gel two, kind: gel, plain: A gel.}
+                """);
+        assertThat(told(content, "cuttings").messages()).filteredOn(message -> message.code().equals("HAZ-020")).singleElement()
+                .satisfies(message -> assertThat(message.what()).isEqualTo("The hazards of 'one', 'two' in step 'alkalize' are not known:"
+                        + " What is in 'Gel one' is not known. What is in 'Gel two' is not known."));
+    }
+
+    @Test
     void nothing_is_said_of_what_a_bath_carries_unless_the_case_tells_it() throws IOException {
         assertThat(told(CONTENT, "cuttings").page("results.html")).doesNotContain("neither calcium nor magnesium");
         assertThat(told(changed("cuttings", "uses: [calcium-hydroxide, ion-exchanged-water]", "uses: [ion-exchanged-water]"), "cuttings")
