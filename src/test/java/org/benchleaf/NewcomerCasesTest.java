@@ -213,6 +213,19 @@ class NewcomerCasesTest {
                         + " What is in 'Gel one' is not known. What is in 'Gel two' is not known."));
     }
 
+    /** Nobody told that a gel lay on the sheet itself, that nothing was cleaned before it, or that the arms differ in one thing alone. */
+    @Test
+    void what_the_publication_leaves_open_of_order_contact_and_arms_is_not_said_of_it() throws IOException {
+        Path content = withTrial("found: Both did.");
+        Path file = content.resolve("cases/cuttings/case.md");
+        Files.writeString(file, Files.readString(file).replace("    kind: alkalization", "    kind: gel cleaning"));
+        Told told = told(content, "cuttings");
+        assertThat(told.page("results.html")).contains("The step uses a poultice or gel; no look for residue, no rinse and no interleaf is"
+                + " told.", "The step brings moisture, and no surface cleaning is told before it.")
+                .doesNotContain("on the sheet itself", "is the first to bring");
+        assertThat(told.page("index.html")).contains("Arms side by side").doesNotContain("differ in one thing");
+    }
+
     @Test
     void nothing_is_said_of_what_a_bath_carries_unless_the_case_tells_it() throws IOException {
         assertThat(told(CONTENT, "cuttings").page("results.html")).doesNotContain("neither calcium nor magnesium");

@@ -6,13 +6,13 @@ import org.benchleaf.message.Place;
 import org.benchleaf.quantity.Unit;
 
 /**
- * Treatments tried side by side, which differ in one thing.
+ * Treatments tried side by side.
  *
  * @param id how the file refers to it
  * @param question what it is to answer
  * @param of on what it is tried; empty where a publication does not tell it, or it was not read
  * @param what the test sheets, sample or places, in words
- * @param varies the one thing that differs from arm to arm
+ * @param varies what differs from arm to arm
  * @param alike what is kept the same in every arm
  * @param arms in the order written
  * @param results what was measured, arm by arm
