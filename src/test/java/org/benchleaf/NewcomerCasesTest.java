@@ -227,6 +227,20 @@ class NewcomerCasesTest {
     }
 
     @Test
+    void strengths_that_nobody_wrote_are_not_said_to_be_no() throws IOException {
+        Path content = changed("long-drawing", "steps:\n  - id: clean\n", "steps:\n  - id: clean\n    uses: [thin-kozo]\n");
+        Path file = content.resolve("cases/long-drawing/case.md");
+        String yes = Files.readString(file);
+        for (String written : List.of("is 'no'", "is not written, which counts as 'no'")) {
+            Files.writeString(file, yes.replace("  strengths for the public: yes\n", written.equals("is 'no'")
+                    ? "  strengths for the public: no\n" : ""));
+            assertThat(told(content, "long-drawing").messages()).filteredOn(message -> message.code().equals("CONS-010"))
+                    .singleElement().satisfies(message -> assertThat(message.what())
+                            .contains("'strengths for the public' " + written + ", and this site"));
+        }
+    }
+
+    @Test
     void nothing_is_said_of_what_a_bath_carries_unless_the_case_tells_it() throws IOException {
         assertThat(told(CONTENT, "cuttings").page("results.html")).doesNotContain("neither calcium nor magnesium");
         assertThat(told(changed("cuttings", "uses: [calcium-hydroxide, ion-exchanged-water]", "uses: [ion-exchanged-water]"), "cuttings")

@@ -250,7 +250,7 @@ public final class Invented {
 
 
     private static Publication publication() {
-        return new Publication(Publication.State.DRAFT, "CC-BY-4.0", Optional.empty(), Optional.empty(), false, List.of(),
+        return new Publication(Publication.State.DRAFT, "CC-BY-4.0", Optional.empty(), Optional.empty(), Optional.of(false), List.of(),
                 Citing.UNSAID, PLACE);
     }
 
