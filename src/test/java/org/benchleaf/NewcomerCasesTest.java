@@ -240,6 +240,31 @@ class NewcomerCasesTest {
         }
     }
 
+    /** How warm each was when it was saturated decides how strong it is; a test with the one is none with the other. */
+    @Test
+    void solutions_of_which_it_is_not_told_how_they_were_made_are_not_taken_for_alike() throws IOException {
+        for (boolean known : List.of(true, false)) {
+            String recipe = "saturate: {solid: calcium-hydroxide, in: ion-exchanged-water, at: " + (known ? "20 °C" : "not known") + "}";
+            Path content = changed("cuttings", "steps:\n  - id: wash", "tests:\n  - {of: text, with: one, result: stable, dwell: 1 h}\n\n"
+                    + "solutions:\n  one: {name: One, " + recipe + "}\n  two: {name: Two, " + recipe + "}\n\nsteps:\n  - id: wash");
+            Path file = content.resolve("cases/cuttings/case.md");
+            Files.writeString(file, Files.readString(file).replace("uses: [calcium-hydroxide, ion-exchanged-water]", "uses: [two]"));
+            assertThat(ofStep(told(content, "cuttings"), "alkalize").stream().anyMatch(what -> what.contains("'two' touches 'text', and no"
+                    + " test has this composition"))).as(recipe).isNotEqualTo(known);
+        }
+    }
+
+    /** Calcium hydroxide that is told beside its water was dissolved in it, and is as alkaline as a solution of it. */
+    @Test
+    void a_dry_alkali_beside_its_water_is_asked_what_its_solution_is_asked() throws IOException {
+        List<String> asked = List.of("is above pH 9.5, or holds a hydroxide", "brings alkali to groundwood paper", "means alkali above pH 7.5");
+        List<String> dry = ofStep(told(CONTENT, "cuttings"), "alkalize");
+        assertThat(asked).allMatch(question -> dry.stream().anyMatch(what -> what.contains(question)));
+        List<String> water = ofStep(told(changed("cuttings", "uses: [calcium-hydroxide, ion-exchanged-water]",
+                "uses: [ion-exchanged-water]"), "cuttings"), "alkalize");
+        assertThat(asked).noneMatch(question -> water.stream().anyMatch(what -> what.contains(question)));
+    }
+
     @Test
     void nothing_is_said_of_what_a_bath_carries_unless_the_case_tells_it() throws IOException {
         assertThat(told(CONTENT, "cuttings").page("results.html")).doesNotContain("neither calcium nor magnesium");

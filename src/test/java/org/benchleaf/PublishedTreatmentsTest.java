@@ -197,7 +197,7 @@ class PublishedTreatmentsTest {
     void light_of_which_nothing_is_told_is_not_said_to_come_from_anywhere() throws IOException {
         String study = page("cotton-rag-in-light", "index.html").text().replaceAll("\\h", " ");
         assertThat(study).contains("Temperature: 90 °C; Humidity: 50 % RH; Aged for: 20 d", "in light under water",
-                "Light: not in what was read; Ultraviolet: not in what was read")
+                "Light: not recorded; Ultraviolet: not in what was read")
                 .doesNotContain("Light lamps").doesNotContain("reaches the sheet").doesNotContain("filtered out");
     }
 
