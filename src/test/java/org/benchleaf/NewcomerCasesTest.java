@@ -265,6 +265,18 @@ class NewcomerCasesTest {
         assertThat(asked).noneMatch(question -> water.stream().anyMatch(what -> what.contains(question)));
     }
 
+    /** A case without sheets for the bench needs nobody for whom they would be written. */
+    @Test
+    void the_level_of_a_retold_case_may_be_left_open_and_is_then_told_nowhere() throws IOException {
+        assertThat(told(CONTENT, "cuttings").page("index.html")).contains("Level of training Advanced");
+        Path content = changed("cuttings", "level: advanced", "level: not known");
+        assertThat(told(content, "cuttings").pages().values()).noneMatch(page -> page.contains("Level of training"));
+        Path own = own(changed("long-drawing", "level: ", "level: not read # "));
+        Checked open = WholeLine.checked(own, own.resolve("cases/long-drawing"), LibraryChecker.check(LibraryReader.read(own)));
+        assertThat(open.messages().all()).filteredOn(message -> message.code().equals("FORM-027"))
+                .anyMatch(message -> message.what().startsWith("'level'"));
+    }
+
     @Test
     void nothing_is_said_of_what_a_bath_carries_unless_the_case_tells_it() throws IOException {
         assertThat(told(CONTENT, "cuttings").page("results.html")).doesNotContain("neither calcium nor magnesium");

@@ -145,7 +145,7 @@ public final class CaseStudyPage implements CasePageMaker {
         List<Fact> facts = new ArrayList<>();
         facts.add(Fact.of(words.say("fact.object"), objectWords(words, object)));
         object.made().ifPresent(made -> facts.add(Fact.of(words.say("fact.made"), made)));
-        facts.add(Fact.of(words.say("fact.level"), LevelWords.of(words, treatment.level())));
+        LevelWords.fact(words, treatment).ifPresent(facts::add);
         return new Opening(Optional.of(words.say("case-page.case-study")), treatment.title(),
                 Optional.of(treatment.summary()), facts,
                 Optional.of(new Opening.Notice(words.say("notice.word"),
@@ -567,7 +567,7 @@ public final class CaseStudyPage implements CasePageMaker {
         return JsonText.script(JsonText.object("@context", "https://schema.org", "@type", "LearningResource",
                 "name", treatment.title(), "description", treatment.summary(), "inLanguage", treatment.language(),
                 "learningResourceType", sheet.words().say("case-page.case-study"),
-                "educationalLevel", sheet.words().term("level", treatment.level().word()),
+                "educationalLevel", treatment.level().map(level -> sheet.words().term("level", level.word())),
                 "teaches", treatment.steps().stream()
                         .map(new StepTitle(sheet.words(), treatment)::kind).distinct().toList(),
                 "license", Licences.address(treatment.publication().licence()),

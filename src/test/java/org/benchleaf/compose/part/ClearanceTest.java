@@ -362,7 +362,7 @@ class ClearanceTest {
                 Optional.of(new PrintObject.SheetSize(Quantity.of(400, Unit.MILLIMETRE),
                         Quantity.of(300, Unit.MILLIMETRE))), Optional.empty(), Optional.empty(), List.of(), List.of(), List.of(), List.of(),
                         List.of(), PLACE);
-        return new TreatmentCase("case", "A sheet", "A sheet is treated.", Level.FOUNDATION, "en", publication, object,
+        return new TreatmentCase("case", "A sheet", "A sheet is treated.", Optional.of(Level.FOUNDATION), "en", publication, object,
                 List.of(), List.of(), new Proposal(List.of(), List.of(), Optional.empty(), List.of(), Map.of(), List.of(),
                 PLACE), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), new Story(List.of()),
                 CaseSources.NONE, List.of(), true, Set.of(), Untold.NONE, PLACE);
