@@ -245,8 +245,9 @@ class NewcomerCasesTest {
     void solutions_of_which_it_is_not_told_how_they_were_made_are_not_taken_for_alike() throws IOException {
         for (boolean known : List.of(true, false)) {
             String recipe = "saturate: {solid: calcium-hydroxide, in: ion-exchanged-water, at: " + (known ? "20 °C" : "not known") + "}";
-            Path content = changed("cuttings", "steps:\n  - id: wash", "tests:\n  - {of: text, with: one, result: stable, dwell: 1 h}\n\n"
-                    + "solutions:\n  one: {name: One, " + recipe + "}\n  two: {name: Two, " + recipe + "}\n\nsteps:\n  - id: wash");
+            Path content = changed("cuttings", "steps:\n  - id: wash", "tests:\n"
+                    + "  - {of: text, with: one, result: stable, dwell: 1 h}\n\nsolutions:\n  one: {name: One, " + recipe
+                    + "}\n  two: {name: Two, " + recipe + "}\n\nsteps:\n  - id: wash");
             Path file = content.resolve("cases/cuttings/case.md");
             Files.writeString(file, Files.readString(file).replace("uses: [calcium-hydroxide, ion-exchanged-water]", "uses: [two]"));
             assertThat(ofStep(told(content, "cuttings"), "alkalize").stream().anyMatch(what -> what.contains("'two' touches 'text', and no"
@@ -257,7 +258,8 @@ class NewcomerCasesTest {
     /** Calcium hydroxide that is told beside its water was dissolved in it, and is as alkaline as a solution of it. */
     @Test
     void a_dry_alkali_beside_its_water_is_asked_what_its_solution_is_asked() throws IOException {
-        List<String> asked = List.of("is above pH 9.5, or holds a hydroxide", "brings alkali to groundwood paper", "means alkali above pH 7.5");
+        List<String> asked = List.of("is above pH 9.5, or holds a hydroxide", "brings alkali to groundwood paper",
+                "means alkali above pH 7.5");
         List<String> dry = ofStep(told(CONTENT, "cuttings"), "alkalize");
         assertThat(asked).allMatch(question -> dry.stream().anyMatch(what -> what.contains(question)));
         List<String> water = ofStep(told(changed("cuttings", "uses: [calcium-hydroxide, ion-exchanged-water]",
@@ -275,6 +277,32 @@ class NewcomerCasesTest {
         Checked open = WholeLine.checked(own, own.resolve("cases/long-drawing"), LibraryChecker.check(LibraryReader.read(own)));
         assertThat(open.messages().all()).filteredOn(message -> message.code().equals("FORM-027"))
                 .anyMatch(message -> message.what().startsWith("'level'"));
+    }
+
+    /** The abstract gives a colour difference and a rank, and no colour before or after. */
+    @Test
+    void a_difference_and_a_rank_among_the_arms_are_told_by_themselves() throws IOException {
+        Path content = withTrial("""
+                answers: [find which bath]
+                results:
+                  - measure: total colour difference ΔE
+                    method: not read
+                    unit: none
+                    readings: [{arm: lime, difference: 26.17, rank: highest of all}]
+                  - measure: strength
+                    method: pulling
+                    unit: MPa
+                    readings: [{arm: lime, after: 61.8, rank: highest of all}, {arm: plain, rank: not read}]
+                """);
+        Path file = content.resolve("cases/cuttings/case.md");
+        Files.writeString(file, Files.readString(file)
+                .replaceFirst("\ntrials:", "\nproposal:\n  aims: [find which bath whitens more]\n\ntrials:"));
+        Told told = told(content, "cuttings");
+        assertThat(told.page("results.html")).contains("Arm Difference Among the arms water not in what was read not in what was read"
+                + " limewater 26.17 highest of all", "Arm Before After Among the arms water not in what was read not in what was read"
+                + " not read by who tells it limewater not in what was read 61.8 MPa highest of all");
+        assertThat(told.file("trial-baths-1.csv")).contains("arm,difference,rank\r\n", "limewater,26.17,highest of all");
+        assertThat(told.page("index.html")).contains("Total colour difference ΔE, limewater: a difference of 26.17, highest of all");
     }
 
     @Test

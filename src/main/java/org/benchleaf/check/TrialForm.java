@@ -65,14 +65,15 @@ final class TrialForm {
 
     /** Whether a measure without a unit tells ranks or grades: no digit stands in what was read of any arm. */
     private static boolean isInWords(Fields fields) {
-        List<String> told = fields.groups("readings").stream().flatMap(reading -> Stream.of("before", "after")
+        List<String> told = fields.groups("readings").stream().flatMap(reading -> Stream.of("before", "after", "difference")
                 .flatMap(key -> words(reading, key).stream())).toList();
         boolean bare = !fields.has("unit") || fields.text("unit").filter(NO_UNIT::equals).isPresent();
         return bare && !told.isEmpty() && told.stream().flatMapToInt(String::chars).noneMatch(Character::isDigit);
     }
 
     private Trial.Reading inWords(String trial, Fields fields) {
-        return new Trial.Reading(arm(trial, fields), Optional.empty(), Optional.empty(), words(fields, "before"), words(fields, "after"));
+        return new Trial.Reading(arm(trial, fields), Optional.empty(), Optional.empty(), words(fields, "before"), words(fields, "after"),
+                stated(fields, Unit.NONE, "difference"), words(fields, "rank"));
     }
 
     private static Optional<String> words(Fields fields, String key) {
@@ -81,7 +82,7 @@ final class TrialForm {
 
     private Trial.Reading reading(String trial, Unit unit, Fields fields) {
         return new Trial.Reading(arm(trial, fields), stated(fields, unit, "before"), stated(fields, unit, "after"), Optional.empty(),
-                Optional.empty());
+                Optional.empty(), stated(fields, unit, "difference"), words(fields, "rank"));
     }
 
     private String arm(String trial, Fields reading) {

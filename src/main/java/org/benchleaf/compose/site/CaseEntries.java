@@ -61,7 +61,8 @@ final class CaseEntries {
 
     private static CaseLines lines(Sheet sheet, List<CaseCard> cards) {
         return new CaseLines(cards.stream().map(card -> new CaseLines.Entry(sheet.link(card.title(), card.start()),
-                card.language(), object(card) + (card.level().isEmpty() ? "" : " · " + sheet.words().term("level", card.level())))).toList());
+                card.language(), object(card) + (card.level().isEmpty() ? ""
+                        : " · " + sheet.words().term("level", card.level())))).toList());
     }
 
     /** Links to the other pages of a list, if there are any. */
