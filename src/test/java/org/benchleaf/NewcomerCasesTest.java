@@ -94,11 +94,222 @@ class NewcomerCasesTest {
         return content;
     }
 
+    /** A trial of two baths, with some more keys of it. */
+    private static String trial(String keys) {
+        return """
+                trials:
+                  - id: baths
+                    question: Which bath whitens more?
+                    of: test sheets
+                    what: strips
+                    varies: Bath
+                    arms: [{id: plain, is: water, control: yes}, {id: lime, is: limewater}]
+                """ + keys.indent(4) + "\n";
+    }
+
+    /** The cuttings with that trial. */
+    private Path withTrial(String keys) throws IOException {
+        return changed("cuttings", "results:\n", trial(keys) + "results:\n");
+    }
+
+    /** Nobody told whether the strips were made for the test; so no step on the object is to be named. */
+    @Test
+    void on_what_a_trial_and_ageing_were_done_may_be_not_known_or_not_read() throws IOException {
+        Map<String, String> told = Map.of("not known", "not recorded", "not read", "not read by who tells it",
+                "not read (methods)", "not read by who tells it: methods");
+        for (Map.Entry<String, String> one : told.entrySet()) {
+            Path content = changed("cuttings", "results:\n", """
+                      - id: age
+                        kind: ageing
+                        do: Age the strips.
+                        takes: not read
+                        ageing: {of: test sheets, temperature: not read, humidity: not read, time: not read}
+
+                    """ + trial("found: Both did.") + "results:\n");
+            Path file = content.resolve("cases/cuttings/case.md");
+            Files.writeString(file, Files.readString(file).replace("of: test sheets", "of: " + one.getKey()));
+            Told page = told(content, "cuttings");
+            assertThat(page.page("index.html")).as(one.getKey()).contains("What is aged: " + one.getValue(),
+                    "Tried on strips (test sheets, a sample or the object: " + one.getValue() + ")");
+            Files.writeString(file, Files.readString(file).replaceAll("(?m)^source:\\n(  .*\\n)+", "")
+                    .replaceAll("(?m)^  source licence:.*\\n", ""));
+            Checked own = WholeLine.checked(content, content.resolve("cases/cuttings"), LibraryChecker.check(LibraryReader.read(content)));
+            assertThat(own.messages().all()).filteredOn(message -> message.code().equals("FORM-027"))
+                    .filteredOn(message -> message.what().startsWith("'of'")).hasSize(2);
+        }
+    }
+
+    /** A gel, a poultice and a paste bring their liquid to the sheet; a powder brings none. */
+    @Test
+    void a_gel_a_poultice_and_a_paste_are_liquids_of_a_step() throws IOException {
+        String brush = "    do: Deacidify it in a bath of calcium hydroxide in water.\n    takes: not known\n    uses: [%s]\n";
+        for (String kind : List.of("gel", "poultice", "paste", "powder")) {
+            Path content = changed("cuttings", "    kind: alkalization\n" + brush.formatted("calcium-hydroxide, ion-exchanged-water"),
+                    "    kind: gel cleaning\n" + brush.formatted("carbopol"));
+            Files.writeString(content.resolve("materials/more.yaml"),
+                    "carbopol: {name: Carbopol, kind: " + kind + ", plain: It thickens.}\n");
+            Told told = told(content, "cuttings");
+            assertThat(told.whats().stream().anyMatch(what -> what.contains("names no liquid"))).as(kind).isEqualTo(kind.equals("powder"));
+            assertThat(told.page("index.html").contains("Used: Carbopol.")).as(kind).isNotEqualTo(kind.equals("powder"));
+        }
+    }
+
+    /** The notes of the publication were not read; what the case leaves out may stand there. */
+    @Test
+    void what_is_left_out_of_a_partly_read_publication_is_not_said_to_be_unrecorded() throws IOException {
+        String keys = "results: [{measure: look, method: seen, readings: [{arm: lime, after: rather limited}]}]";
+        Path content = withTrial(keys);
+        Path file = content.resolve("cases/cuttings/case.md");
+        String partly = Files.readString(file).replace("control: yes", "control: no").replaceFirst("takes: not known", "takes: 2 h");
+        Files.writeString(file, partly);
+        Told told = told(content, "cuttings");
+        assertThat(told.page("index.html")).contains("When it was done is not in what was read.",
+                "Alike in every arm not in what was read", "Compared with no control in what was read");
+        assertThat(told.page("results.html")).contains("limewater not in what was read rather limited",
+                "water not in what was read not in what was read");
+        assertThat(told.file("trial-baths-1.csv")).doesNotContain("recorded");
+        assertThat(told.pages().values()).noneMatch(page -> page.contains("not on record"));
+        Files.writeString(file, partly.replace("not read: the notes", "not read: nothing"));
+        Told whole = told(content, "cuttings");
+        assertThat(whole.page("index.html")).contains("When it was done is not on record.", "Alike in every arm not recorded",
+                "Compared with no control is on record");
+        assertThat(whole.page("results.html")).contains("limewater not recorded rather limited");
+    }
+
+    /** What the publication may tell of the baths and the paper was not read: no sentence says that nobody recorded it. */
+    @Test
+    void sentences_of_rules_and_figures_do_not_call_unrecorded_what_was_not_read() throws IOException {
+        Path content = changed("cuttings", "not known", "not read");
+        Path file = content.resolve("cases/cuttings/case.md");
+        Files.writeString(file, Files.readString(file).replace("paper: newsprint, features: [groundwood]", "paper: not read")
+                .replace("    mend:", "    mist: {of: ion-exchanged-water, amount: not read}\n    housing: {materials: [folder], buffered:"
+                        + " not read (methods)}\n    mend:"));
+        Told told = told(content, "cuttings");
+        assertThat(told.pages().values()).noneMatch(page -> page.replace("it does not tell stands as not recorded", "")
+                .contains("not recorded")).noneMatch(page -> page.contains("not on record"));
+        assertThat(told.whats()).noneMatch(what -> what.contains("not recorded") || what.contains("not on record"));
+    }
+
+    /** "6 days" is one number: nobody told that it was at least or at most so long. */
+    @Test
+    void one_time_is_not_told_as_its_two_ends() throws IOException {
+        Path content = changed("cuttings", "takes: not known\n    bath", "takes: 6 d\n    bath");
+        assertThat(told(content, "cuttings").page("results.html")).contains("1. Washing 6 d 2.").doesNotContain("at least", "at most");
+        assertThat(told(content, "cuttings").file("times.csv")).doesNotContain("at least", "8640");
+        Path file = content.resolve("cases/cuttings/case.md");
+        Files.writeString(file, Files.readString(file).replaceFirst("takes: not known", "takes: 1 h to 2 h"));
+        assertThat(told(content, "cuttings").page("results.html")).contains("1. Washing 6 d as given as given 2.", "1 h 2 h");
+    }
+
+    @Test
+    void hazards_that_are_not_known_of_several_liquids_of_a_step_are_told_in_one_message() throws IOException {
+        Path content = changed("cuttings", "uses: [calcium-hydroxide, ion-exchanged-water]", "uses: [one, two, ion-exchanged-water]");
+        Files.writeString(content.resolve("materials/more.yaml"), """
+                one: {name: Gel one, kind: gel, plain: A gel.}
+                two: {name: Gel two, kind: gel, plain: A gel.}
+                """);
+        assertThat(told(content, "cuttings").messages()).filteredOn(message -> message.code().equals("HAZ-020")).singleElement()
+                .satisfies(message -> assertThat(message.what()).isEqualTo("The hazards of 'one', 'two' in step 'alkalize' are not known:"
+                        + " What is in 'Gel one' is not known. What is in 'Gel two' is not known."));
+    }
+
+    /** Nobody told that a gel lay on the sheet itself, that nothing was cleaned before it, or that the arms differ in one thing alone. */
+    @Test
+    void what_the_publication_leaves_open_of_order_contact_and_arms_is_not_said_of_it() throws IOException {
+        Path content = withTrial("found: Both did.");
+        Path file = content.resolve("cases/cuttings/case.md");
+        Files.writeString(file, Files.readString(file).replace("    kind: alkalization", "    kind: gel cleaning"));
+        Told told = told(content, "cuttings");
+        assertThat(told.page("results.html")).contains("The step uses a poultice or gel; no look for residue, no rinse and no interleaf is"
+                + " told.", "The step brings moisture, and no surface cleaning is told before it.")
+                .doesNotContain("on the sheet itself", "is the first to bring");
+        assertThat(told.page("index.html")).contains("Arms side by side").doesNotContain("differ in one thing");
+    }
+
+    @Test
+    void strengths_that_nobody_wrote_are_not_said_to_be_no() throws IOException {
+        Path content = changed("long-drawing", "steps:\n  - id: clean\n", "steps:\n  - id: clean\n    uses: [thin-kozo]\n");
+        Path file = content.resolve("cases/long-drawing/case.md");
+        String yes = Files.readString(file);
+        for (String written : List.of("is 'no'", "is not written, which counts as 'no'")) {
+            Files.writeString(file, yes.replace("  strengths for the public: yes\n", written.equals("is 'no'")
+                    ? "  strengths for the public: no\n" : ""));
+            assertThat(told(content, "long-drawing").messages()).filteredOn(message -> message.code().equals("CONS-010"))
+                    .singleElement().satisfies(message -> assertThat(message.what())
+                            .contains("'strengths for the public' " + written + ", and this site"));
+        }
+    }
+
+    /** How warm each was when it was saturated decides how strong it is; a test with the one is none with the other. */
+    @Test
+    void solutions_of_which_it_is_not_told_how_they_were_made_are_not_taken_for_alike() throws IOException {
+        for (boolean known : List.of(true, false)) {
+            String recipe = "saturate: {solid: calcium-hydroxide, in: ion-exchanged-water, at: " + (known ? "20 °C" : "not known") + "}";
+            Path content = changed("cuttings", "steps:\n  - id: wash", "tests:\n"
+                    + "  - {of: text, with: one, result: stable, dwell: 1 h}\n\nsolutions:\n  one: {name: One, " + recipe
+                    + "}\n  two: {name: Two, " + recipe + "}\n\nsteps:\n  - id: wash");
+            Path file = content.resolve("cases/cuttings/case.md");
+            Files.writeString(file, Files.readString(file).replace("uses: [calcium-hydroxide, ion-exchanged-water]", "uses: [two]"));
+            assertThat(ofStep(told(content, "cuttings"), "alkalize").stream().anyMatch(what -> what.contains("'two' touches 'text', and no"
+                    + " test has this composition"))).as(recipe).isNotEqualTo(known);
+        }
+    }
+
+    /** Calcium hydroxide that is told beside its water was dissolved in it, and is as alkaline as a solution of it. */
+    @Test
+    void a_dry_alkali_beside_its_water_is_asked_what_its_solution_is_asked() throws IOException {
+        List<String> asked = List.of("is above pH 9.5, or holds a hydroxide", "brings alkali to groundwood paper",
+                "means alkali above pH 7.5");
+        List<String> dry = ofStep(told(CONTENT, "cuttings"), "alkalize");
+        assertThat(asked).allMatch(question -> dry.stream().anyMatch(what -> what.contains(question)));
+        List<String> water = ofStep(told(changed("cuttings", "uses: [calcium-hydroxide, ion-exchanged-water]",
+                "uses: [ion-exchanged-water]"), "cuttings"), "alkalize");
+        assertThat(asked).noneMatch(question -> water.stream().anyMatch(what -> what.contains(question)));
+    }
+
+    /** A case without sheets for the bench needs nobody for whom they would be written. */
+    @Test
+    void the_level_of_a_retold_case_may_be_left_open_and_is_then_told_nowhere() throws IOException {
+        assertThat(told(CONTENT, "cuttings").page("index.html")).contains("Level of training Advanced");
+        Path content = changed("cuttings", "level: advanced", "level: not known");
+        assertThat(told(content, "cuttings").pages().values()).noneMatch(page -> page.contains("Level of training"));
+        Path own = own(changed("long-drawing", "level: ", "level: not read # "));
+        Checked open = WholeLine.checked(own, own.resolve("cases/long-drawing"), LibraryChecker.check(LibraryReader.read(own)));
+        assertThat(open.messages().all()).filteredOn(message -> message.code().equals("FORM-027"))
+                .anyMatch(message -> message.what().startsWith("'level'"));
+    }
+
+    /** The abstract gives a colour difference and a rank, and no colour before or after. */
+    @Test
+    void a_difference_and_a_rank_among_the_arms_are_told_by_themselves() throws IOException {
+        Path content = withTrial("""
+                answers: [find which bath]
+                results:
+                  - measure: total colour difference ΔE
+                    method: not read
+                    unit: none
+                    readings: [{arm: lime, difference: 26.17, rank: highest of all}]
+                  - measure: strength
+                    method: pulling
+                    unit: MPa
+                    readings: [{arm: lime, after: 61.8, rank: highest of all}, {arm: plain, rank: not read}]
+                """);
+        Path file = content.resolve("cases/cuttings/case.md");
+        Files.writeString(file, Files.readString(file)
+                .replaceFirst("\ntrials:", "\nproposal:\n  aims: [find which bath whitens more]\n\ntrials:"));
+        Told told = told(content, "cuttings");
+        assertThat(told.page("results.html")).contains("Arm Difference Among the arms water not in what was read not in what was read"
+                + " limewater 26.17 highest of all", "Arm Before After Among the arms water not in what was read not in what was read"
+                + " not read by who tells it limewater not in what was read 61.8 MPa highest of all");
+        assertThat(told.file("trial-baths-1.csv")).contains("arm,difference,rank\r\n", "limewater,26.17,highest of all");
+        assertThat(told.page("index.html")).contains("Total colour difference ΔE, limewater: a difference of 26.17, highest of all");
+    }
+
     @Test
     void nothing_is_said_of_what_a_bath_carries_unless_the_case_tells_it() throws IOException {
         assertThat(told(CONTENT, "cuttings").page("results.html")).doesNotContain("neither calcium nor magnesium");
         assertThat(told(changed("cuttings", "uses: [calcium-hydroxide, ion-exchanged-water]", "uses: [ion-exchanged-water]"), "cuttings")
-                .page("results.html")).doesNotContain("neither calcium nor magnesium").contains("what the liquid carried is not recorded");
+                .page("results.html")).doesNotContain("neither calcium nor magnesium").contains("what the liquid carried is not given");
     }
 
     @Test
@@ -113,7 +324,7 @@ class NewcomerCasesTest {
     void a_bath_and_an_adhesive_of_which_nothing_is_known_can_be_told() {
         Told told = told(CONTENT, "cuttings");
         assertThat(told.page("index.html"))
-                .contains("number of baths not recorded", "Laid down with: not recorded").doesNotContain("1 bath");
+                .contains("number of baths not given", "Laid down with: not recorded").doesNotContain("1 bath");
         assertThat(told.pages().keySet()).noneMatch(path -> path.endsWith("steps.html") || path.endsWith("preparation.html"));
     }
 
@@ -125,7 +336,7 @@ class NewcomerCasesTest {
         assertThat(untested.whats()).anyMatch(what -> what.contains("'ion-exchanged-water' touches 'text'") && what.contains("no test"));
         String test = "tests:\n  - {of: text, with: not known (no liquid is named), result: stable}\n\n";
         Told told = told(changed("cuttings", steps, test + steps), "cuttings");
-        assertThat(told.page("results.html")).contains("printing ink not recorded: no liquid is named not recorded stable");
+        assertThat(told.page("results.html")).contains("printing ink not recorded: no liquid is named not in what was read stable");
         assertThat(told.whats()).noneMatch(what -> what.contains("no test"))
                 .anyMatch(what -> what.contains("the liquid of a test of 'text' is not given"));
     }
@@ -228,7 +439,7 @@ class NewcomerCasesTest {
         assertThat(told.page("index.html")).contains("Size (1 % m/v methyl cellulose in a liquid that is not recorded); ",
                 "Weak size (1 part Size made up to 3 parts with a liquid that is not recorded, by volume); ",
                 "Paste (1 part of methyl cellulose, to 5 parts of ion-exchanged water; whether by mass or by volume is not recorded); ",
-                "Drops (ethanol, ion-exchanged water, in proportions that are not recorded)").doesNotContain("not known");
+                "Drops (ethanol, ion-exchanged water, in proportions that are not given)").doesNotContain("not known");
         assertThat(told.whats()).filteredOn(what -> what.contains("cannot be worked out, because of what the solution")).hasSize(2);
         assertThat(told.whats()).filteredOn(what -> what.contains("because in which proportions the solution")).hasSize(2);
         assertThat(told.pages().values()).noneMatch(page -> page.contains("No hazard class"));
@@ -260,7 +471,7 @@ class NewcomerCasesTest {
         assertThat(told.whats()).filteredOn(what -> what.contains("does not change a pH")).hasSize(2)
                 .noneMatch(what -> what.contains("9.3"));
         assertThat(told.whats()).anyMatch(what -> what.equals("'lime.strength' cannot be worked out, because the temperature at which"
-                + " 'lime' was saturated is not recorded."));
+                + " 'lime' was saturated is not given."));
         Path file = content.resolve("cases/long-drawing/case.md");
         Files.writeString(file, Files.readString(file).replace("at: not known", "at: not read (chapter one)"));
         assertThat(told(content, "long-drawing").page("index.html"))
@@ -348,8 +559,8 @@ class NewcomerCasesTest {
                     layer: {of: ion-exchanged-water, thickness: not known}
                 """), "cuttings");
         assertThat(told.page("index.html")).contains("Temperature: not recorded", "Thickness: not recorded",
-                "How much liquid to make cannot be worked out, because the amount of mist is not recorded.",
-                "Tissue and adhesive cannot be worked out, because the width or the lap of the strips is not recorded.");
+                "How much liquid to make cannot be worked out, because the amount of mist is not given.",
+                "Tissue and adhesive cannot be worked out, because the width or the lap of the strips is not given.");
     }
 
     /** The room of this studio, at 20 °C, is not the one in which others worked. */
@@ -381,8 +592,8 @@ class NewcomerCasesTest {
                 """);
         Told told = told(content, "long-drawing");
         assertThat(told.page("index.html"))
-                .contains("Size (1 % (kind of per cent not recorded) methyl cellulose in ion-exchanged water)")
-                .contains("0.5 % (kind of per cent not recorded)", "20 % (kind of per cent not recorded)");
+                .contains("Size (1 % (kind of per cent not given) methyl cellulose in ion-exchanged water)")
+                .contains("0.5 % (kind of per cent not given)", "20 % (kind of per cent not given)");
         assertThat(told.whats()).filteredOn(what -> what.contains("because the kind of per cent")).hasSize(3);
     }
 
@@ -454,27 +665,14 @@ class NewcomerCasesTest {
 
     @Test
     void a_trial_answers_an_aim_as_a_result_does() throws IOException {
-        String trial = """
-                proposal:
-                  aims: [find which bath whitens more]
-
-                trials:
-                  - id: baths
-                    question: Which bath whitens more?
-                    of: test sheets
-                    what: strips of the same paper
-                    varies: Bath
-                    answers: [find which bath]
-                    arms: [{id: plain, is: water, control: yes}, {id: lime, is: limewater}]
-                    results:
-                      - measure: whiteness
-                        method: not known
-                        unit: "%"
-                        readings: [{arm: plain, after: about 35}, {arm: lime, after: more than 56}]
-
+        Path content = changed("cuttings", "results:\n", "proposal:\n  aims: [find which bath whitens more]\n\n" + trial("""
+                answers: [find which bath]
                 results:
-                """;
-        Path content = changed("cuttings", "results:\n", trial);
+                  - measure: whiteness
+                    method: not known
+                    unit: "%"
+                    readings: [{arm: plain, after: about 35}, {arm: lime, after: more than 56}]
+                """) + "results:\n");
         assertThat(told(content, "cuttings").page("index.html")).contains("Find which bath whitens more",
                 "In the trial “Which bath whitens more?”: Whiteness, water: about 35 %; whiteness, limewater: more than 56 %.");
         Path file = content.resolve("cases/cuttings/case.md");
@@ -507,19 +705,12 @@ class NewcomerCasesTest {
                     takes: not read
                     ageing: {of: test sheets, temperature: not read (methods), humidity: not read, time: not read (methods)}
 
-                trials:
-                  - id: baths
-                    question: Which bath whitens more?
-                    of: test sheets
-                    what: strips
-                    varies: Bath
-                    alike: not read
-                    arms: [{id: plain, is: water, control: yes, n: not read}, {id: lime, is: limewater, n: 3}]
-                    results:
-                      - {measure: look, method: seen, readings: [{arm: plain, after: not read (figures)}, {arm: lime, after: good}]}
-
+                """ + trial("""
+                alike: not read
                 results:
-                  - measure""");
+                  - {measure: look, method: seen, readings: [{arm: plain, after: not read (figures)}, {arm: lime, after: good}]}
+                """).replace("control: yes}", "control: yes, n: not read}").replace("is: limewater}", "is: limewater, n: 3}")
+                + "results:\n  - measure");
         Path file = content.resolve("cases/cuttings/case.md");
         Files.writeString(file, Files.readString(file).replaceFirst("support: \\{paper: newsprint,",
                 "items: [{id: one, is: The leaf, size: not read (methods), condition: not read}]\n"
@@ -529,7 +720,7 @@ class NewcomerCasesTest {
         Told told = told(content, "cuttings");
         assertThat(told.page("index.html")).contains("Size: not read by who tells it: methods", "grammage not read by who tells it",
                 "thickness not read by who tells it").contains("Condition: not read by who tells it");
-        assertThat(told.page("results.html")).contains("water not recorded not read by who tells it: figures");
+        assertThat(told.page("results.html")).contains("water not in what was read not read by who tells it: figures");
         assertThat(told.page("results.html")).contains("water control not read by who tells it", "Washing not read by who tells it");
         assertThat(told.file("trial-baths-1.csv")).contains("not read by who tells it: figures");
         assertThat(told.file("trial-baths-arms.csv")).isEqualTo("arm,role,n,n-missing\r\nwater,control,,not read by who tells it\r\n"
@@ -568,7 +759,7 @@ class NewcomerCasesTest {
                     uses: [paste]
                 """);
         assertThat(told(content, "long-drawing").whats())
-                .anyMatch(what -> what.contains("Whether the parts of 'paste' count mass or volume is not recorded"))
+                .anyMatch(what -> what.contains("Whether the parts of 'paste' count mass or volume is not given"))
                 .noneMatch(what -> what.contains("In which proportions"));
         Path file = content.resolve("cases/long-drawing/case.md");
         Files.writeString(file, Files.readString(file).replace("strengths for the public: yes", "strengths for the public: no"));
@@ -578,19 +769,9 @@ class NewcomerCasesTest {
 
     @Test
     void words_of_a_trial_stand_without_a_unit_or_with_none() throws IOException {
-        Told told = told(changed("cuttings", "results:\n  - measure", """
-                trials:
-                  - id: baths
-                    question: Which bath whitens more?
-                    of: test sheets
-                    what: strips
-                    varies: Bath
-                    arms: [{id: plain, is: water, control: yes}, {id: lime, is: limewater}]
-                    results: [{measure: look, method: seen, unit: none, readings: [{arm: lime, after: rather limited}]}]
-
-                results:
-                  - measure"""), "cuttings");
-        assertThat(told.page("results.html")).contains("limewater not recorded rather limited");
+        Told told = told(withTrial("results: [{measure: look, method: seen, unit: none, readings: [{arm: lime, after: rather limited}]}]"),
+                "cuttings");
+        assertThat(told.page("results.html")).contains("limewater not in what was read rather limited");
     }
 
     /** A strength takes no 'less than': what is to be written instead is told with the words that were written. */
@@ -607,16 +788,8 @@ class NewcomerCasesTest {
     /** The publication has a figure; of the readings nothing was read but how the sheets were aged and in what it was measured. */
     @Test
     void unit_method_after_and_ageing_of_a_result_in_words_are_told() throws IOException {
-        Told told = told(changed("cuttings", "results:\n  - measure", """
-                trials:
-                  - id: baths
-                    question: Which bath whitens more?
-                    of: test sheets
-                    what: strips
-                    varies: Bath
-                    arms: [{id: plain, is: water, control: yes}, {id: lime, is: limewater}]
-                    results: [{measure: chain, method: viscometry, unit: g/mol, readings: [{arm: lime, after: not read}]}]
-
+        String trial = trial("results: [{measure: chain, method: viscometry, unit: g/mol, readings: [{arm: lime, after: not read}]}]");
+        Told told = told(changed("cuttings", "results:\n  - measure", trial + """
                 results:
                   - measure: molar mass
                     method: size exclusion
@@ -696,7 +869,7 @@ class NewcomerCasesTest {
 
     @Test
     void a_method_after_that_nobody_recorded_is_no_other_method() {
-        assertThat(told(CONTENT, "cuttings").page("results.html")).contains("How it was read after is not recorded")
+        assertThat(told(CONTENT, "cuttings").page("results.html")).contains("How it was read after is not given")
                 .doesNotContain("different methods");
     }
 

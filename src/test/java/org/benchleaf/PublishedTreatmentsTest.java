@@ -123,7 +123,7 @@ class PublishedTreatmentsTest {
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
             newspaper-cuttings | After the pH was 7.3 (on average), it was lined with a very thin kozo paper. \
-            | mean 7.3 (number of readings not recorded)
+            | mean 7.3 (number of readings not given)
             newspaper-cuttings | After the pH was 7.3 (on average), it was lined with a very thin kozo paper. | 4.0 to 4.5
             whatman-in-deionised-water | approximately 50% loss of folding endurance | about 50
             filter-paper-in-limewater | a very slight reduction of DP (less than 4% in the worst case) | less than 4
@@ -175,8 +175,7 @@ class PublishedTreatmentsTest {
         Document study = pages(content, library, content.resolve("cases/ferrogallic-key"), new ArrayList<>())
                 .get("cases/ferrogallic-key/index.html");
         assertThat(study.select("#time td").eachText()).map(text -> text.replaceAll("\\h", " "))
-                .containsExactly("3 h", "3 h", "3 h", "not recorded", "not recorded", "not recorded", "not recorded", "not recorded",
-                        "not recorded");
+                .containsExactly("3 h", "not recorded", "not recorded");
     }
 
     /** "2362mm long and 715mm wide", "around 3 hours", "(10oC)": National Archives of Australia 2012, chapters three, six, fourteen. */
@@ -198,7 +197,7 @@ class PublishedTreatmentsTest {
     void light_of_which_nothing_is_told_is_not_said_to_come_from_anywhere() throws IOException {
         String study = page("cotton-rag-in-light", "index.html").text().replaceAll("\\h", " ");
         assertThat(study).contains("Temperature: 90 °C; Humidity: 50 % RH; Aged for: 20 d", "in light under water",
-                "Light: not recorded; Ultraviolet: not recorded")
+                "Light: not recorded; Ultraviolet: not in what was read")
                 .doesNotContain("Light lamps").doesNotContain("reaches the sheet").doesNotContain("filtered out");
     }
 
@@ -208,9 +207,9 @@ class PublishedTreatmentsTest {
         Document results = page("cotton-rag-in-light", "results.html");
         assertThat(results.select("#trial-light-1 caption").text()).isEqualTo("colour that came back in each arm (method not recorded)");
         assertThat(results.select("#trial-light-1 tbody tr").stream().map(row -> row.select("th, td").eachText()))
-                .containsExactly(List.of("in light under water", "not recorded", "less than in any control"),
-                        List.of("in light", "not recorded", "not recorded"),
-                        List.of("under water in the dark", "not recorded", "not recorded"));
+                .containsExactly(List.of("in light under water", "not in what was read", "less than in any control"),
+                        List.of("in light", "not in what was read", "not in what was read"),
+                        List.of("under water in the dark", "not in what was read", "not in what was read"));
     }
 
     @Test

@@ -85,7 +85,7 @@ final class CaseForm {
         String language = language();
         Publication publication = new PublicationForm(root.soundness()).read(root.needGroup("publication"));
         TreatmentCase own = new TreatmentCase(draft.id(), root.needText("title"), root.needText("summary"),
-                root.need(root.word("level", CaseForm::level), "level", Level.FOUNDATION), language,
+                level(root), language,
                 publication, treated, condition, tests,
                 proposal(root.group("proposal").orElse(new Fields(new org.benchleaf.read.Node.Mapping(Map.of(),
                         root.place()), root.soundness()))),
@@ -116,6 +116,12 @@ final class CaseForm {
     private static Optional<Boolean> withWorkings(String word) {
         return word.equals("with workings") ? Optional.of(true)
                 : word.equals("without workings") ? Optional.of(false) : Optional.empty();
+    }
+
+    /** For whom its step sheet is written; a retold case that says that it is not known has none. */
+    private Optional<Level> level(Fields root) {
+        return context.retold() && root.isScalar("level") && root.missing("level").isPresent() ? Optional.empty()
+                : Optional.of(root.need(root.word("level", CaseForm::level), "level", Level.FOUNDATION));
     }
 
     private static Optional<Level> level(String word) {

@@ -6,7 +6,8 @@ package org.benchleaf.check;
  * @param description a sentence
  * @param example as one would write it
  * @param takesWords whether any text may stand there, and so the words for a value that nobody recorded
+ * @param closed whether only one of some words may stand there
  * @param list whether only a list can stand there
  */
-record FieldDescription(String description, String example, boolean takesWords, boolean list) {
+record FieldDescription(String description, String example, boolean takesWords, boolean closed, boolean list) {
 }

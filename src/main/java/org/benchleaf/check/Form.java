@@ -72,7 +72,7 @@ enum Form {
         }
         return part.isMissing() ? Optional.empty()
                 : Optional.of(new FieldDescription(part.at("description").textOr("It is needed."), example(part), takesWords(part),
-                        part.at("type").text().equals("array")));
+                        part.has("enum"), part.at("type").text().equals("array")));
     }
 
     /** Whether any text may stand there, or these words by name, and so the words for a value that nobody recorded. */

@@ -32,6 +32,7 @@ final class Gaps {
     private static final Set<FormMessages> COMPARE = EnumSet.of(FormMessages.READINGS_COUNT,
             FormMessages.NOT_MEASURED_BUT_READ, FormMessages.MIX_STOCK, FormMessages.STOCK_OF_NO_PART,
             FormMessages.MIX_KINDS, FormMessages.PARTS_COUNT);
+    private static final Set<MissingValue.Kind> UNKNOWN = EnumSet.of(MissingValue.Kind.NOT_KNOWN, MissingValue.Kind.NOT_READ);
     private static final String SOLUTIONS = "/solutions/";
 
     private final Node.Mapping written;
@@ -67,7 +68,8 @@ final class Gaps {
         group.entries().forEach((key, entry) -> {
             String inner = pointer + "/" + key.replace("~", "~0").replace("/", "~1");
             Node kept = isOpen(entry.value(), inner) ? standIn(entry.value(), inner)
-                    : isUntold(entry.value(), inner) ? untold(entry.value(), inner) : without(entry.value(), inner);
+                    : isUntold(entry.value(), inner) ? untold(entry.value(), inner)
+                    : isUnknownWord(entry.value(), inner) ? word((Node.Scalar) entry.value()) : without(entry.value(), inner);
             if (kept != null) {
                 entries.put(key, new Node.Entry(entry.keyPlace(), kept));
             }
@@ -107,6 +109,18 @@ final class Gaps {
     /** Words for a value that nobody recorded, where only a list, a group or one of some words can stand: the same as nothing. */
     private boolean isUntold(Node node, String pointer) {
         return isUntoldItem(node) && meanings.apply(pointer).filter(field -> !field.takesWords()).isPresent();
+    }
+
+    /** Whether it says of one of some words, among which 'not known' is one, that it is not known or not read. */
+    private boolean isUnknownWord(Node node, String pointer) {
+        return node instanceof Node.Scalar scalar
+                && MissingValue.read(scalar.text()).filter(value -> UNKNOWN.contains(value.kind())).isPresent()
+                && meanings.apply(pointer).filter(field -> field.takesWords() && field.closed()).isPresent();
+    }
+
+    /** The word for it alone: why it is not known, or not read, is told where the value would stand. */
+    private static Node word(Node.Scalar written) {
+        return new Node.Scalar(MissingValue.Kind.NOT_KNOWN.word(), written.plain(), written.place());
     }
 
     /** What stands for it: a list with nothing in it, as if the words stood in brackets; else nothing. */

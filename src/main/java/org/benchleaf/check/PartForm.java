@@ -59,7 +59,7 @@ final class PartForm {
         readers.put("light", PartForm::light);
         readers.put("gas", this::gas);
         readers.put("tape", this::tape);
-        readers.put("ageing", PartForm::ageing);
+        readers.put("ageing", this::ageing);
     }
 
     /** The parts of a step, in the order written. */
@@ -238,8 +238,10 @@ final class PartForm {
         return new Part.Tape(tape.texts("damages"), tape.text("carrier"), tape.text("adhesive"), tape.texts("by"));
     }
 
-    private static Part ageing(Fields ageing) {
-        return new Part.Ageing(ageing.needText("of"), ageing.quantity("temperature", TEMPERATURE),
+    private Part ageing(Fields ageing) {
+        boolean refused = !context.retold() && ageing.isScalar("of") && ageing.missing("of").isPresent();
+        String of = refused ? ageing.need(Optional.empty(), "of", "") : ageing.needText("of");
+        return new Part.Ageing(of, ageing.quantity("temperature", TEMPERATURE),
                 ageing.within("humidity", 0, 100, HUMIDITY), ageing.missing("humidity"), ageing.positive("time", TIME),
                 ageing.text("standard"));
     }

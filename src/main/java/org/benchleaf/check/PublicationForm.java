@@ -34,7 +34,7 @@ final class PublicationForm {
         return new Publication(state, fields.noting(words).needText("licence"),
                 fields.text("source licence").map(licence -> SourceLicenceReader.of(licence, fields.place("source licence"))),
                 fields.latest("withhold until"),
-                fields.noting(words).yes("strengths for the public", false),
+                fields.noting(words).word("strengths for the public", Fields::yesOrNo),
                 fields.groups("permissions").stream().map(this::permission).toList(), citing(fields), fields.place());
     }
 

@@ -30,20 +30,26 @@ final class TrialForm {
     private Trial trial(Fields fields) {
         String id = fields.needText("id");
         context.references().declare(TRIAL, id, fields.place("id"));
-        Trial.Ground ground = fields.need(fields.word("of", Trial.Ground::of), "of", Trial.Ground.OBJECT);
+        Optional<Trial.Ground> ground = ground(fields);
         List<Trial.Arm> arms = fields.groups("arms").stream().map(arm -> arm(id, ground, arm)).toList();
         return new Trial(id, fields.needText("question"), ground, fields.needText("what"), fields.needText("varies"),
                 fields.texts("alike"), arms, fields.groups("results").stream().map(result -> measure(id, result)).toList(),
                 fields.text("found"), fields.place("id"));
     }
 
+    /** On what it is tried; only a case that is retold, and gets no sheets for the bench by it, may say that nobody told it. */
+    private Optional<Trial.Ground> ground(Fields fields) {
+        return context.retold() && fields.isScalar("of") && fields.missing("of").isPresent() ? Optional.empty()
+                : Optional.of(fields.need(fields.word("of", Trial.Ground::of), "of", Trial.Ground.OBJECT));
+    }
+
     /** An arm on the object is done by steps, so that all is asked of it that is asked of any step. */
-    private Trial.Arm arm(String trial, Trial.Ground ground, Fields fields) {
+    private Trial.Arm arm(String trial, Optional<Trial.Ground> ground, Fields fields) {
         String id = fields.needText("id");
         context.references().declare(ARM, qualified(trial, id), fields.place("id"));
         fields.scalars("steps").forEach(step -> context.references().use(step, STEP));
         boolean control = fields.yes("control", false);
-        if (ground == Trial.Ground.OBJECT && !control && fields.scalars("steps").isEmpty()) {
+        if (ground.filter(Trial.Ground.OBJECT::equals).isPresent() && !control && fields.scalars("steps").isEmpty()) {
             fields.messages().add(FormMessages.ARM_WITHOUT_STEPS.at(fields.place("id"), "arm", id, "trial", trial));
         }
         return new Trial.Arm(id, fields.needText("is"), control, fields.whole("n"), fields.texts("steps"));
@@ -59,14 +65,15 @@ final class TrialForm {
 
     /** Whether a measure without a unit tells ranks or grades: no digit stands in what was read of any arm. */
     private static boolean isInWords(Fields fields) {
-        List<String> told = fields.groups("readings").stream().flatMap(reading -> Stream.of("before", "after")
+        List<String> told = fields.groups("readings").stream().flatMap(reading -> Stream.of("before", "after", "difference")
                 .flatMap(key -> words(reading, key).stream())).toList();
         boolean bare = !fields.has("unit") || fields.text("unit").filter(NO_UNIT::equals).isPresent();
         return bare && !told.isEmpty() && told.stream().flatMapToInt(String::chars).noneMatch(Character::isDigit);
     }
 
     private Trial.Reading inWords(String trial, Fields fields) {
-        return new Trial.Reading(arm(trial, fields), Optional.empty(), Optional.empty(), words(fields, "before"), words(fields, "after"));
+        return new Trial.Reading(arm(trial, fields), Optional.empty(), Optional.empty(), words(fields, "before"), words(fields, "after"),
+                stated(fields, Unit.NONE, "difference"), words(fields, "rank"));
     }
 
     private static Optional<String> words(Fields fields, String key) {
@@ -75,7 +82,7 @@ final class TrialForm {
 
     private Trial.Reading reading(String trial, Unit unit, Fields fields) {
         return new Trial.Reading(arm(trial, fields), stated(fields, unit, "before"), stated(fields, unit, "after"), Optional.empty(),
-                Optional.empty());
+                Optional.empty(), stated(fields, unit, "difference"), words(fields, "rank"));
     }
 
     private String arm(String trial, Fields reading) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import org.benchleaf.message.ConsentMessages;
 import org.benchleaf.run.Told;
 
 /** Lists what drafts still need, a line each, in the order in which the work is done. */
@@ -20,7 +21,8 @@ final class DraftList {
     static List<String> of(Map<String, List<Told>> byFile) {
         List<String> lines = new ArrayList<>();
         byFile.forEach((file, open) -> {
-            lines.add(file + " is a draft, which is never published. " + open.size() + " still open:");
+            lines.add(file + " is a draft, which is never published (advice " + ConsentMessages.STILL_DRAFT.code() + "). "
+                    + open.size() + " still open:");
             open.stream().sorted(Comparator.comparingInt(DraftList::turn)).map(DraftList::line).forEach(lines::add);
             lines.add("");
         });

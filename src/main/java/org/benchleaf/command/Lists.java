@@ -27,7 +27,6 @@ record Lists(List<Told> single, List<String> lines) {
             case NONE -> true;
             case DRAFT, SOURCE -> false;
             case HEAD_OF_DRAFT -> !drafts.containsKey(message.file());
-            case HEAD_OF_SOURCE -> !retold.containsKey(message.file());
         }).toList(), Stream.concat(DraftList.of(drafts).stream(), PublicationGaps.of(retold).stream()).toList());
     }
 

@@ -24,7 +24,7 @@ final class PublicationGaps {
         byFile.forEach((file, open) -> {
             Collection<List<Told>> matters = together(open);
             lines.add(file + " is retold, and its publication leaves " + matters.size() + " open of what the rules ask. Enter what the"
-                    + " publication tells of it and leave the rest: the results tell it as not recorded, and no sheets for the bench"
+                    + " publication tells of it and leave the rest: the results tell it as not given, and no sheets for the bench"
                     + " are made while a rule is not kept. 'check --explain CODE' tells each rule.");
             matters.forEach(some -> lines.add(some.size() == 1 ? line(some.get(0)) : line(some)));
             lines.add("");

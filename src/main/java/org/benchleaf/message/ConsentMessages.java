@@ -39,7 +39,7 @@ public enum ConsentMessages implements CatalogueEntry {
             "Free words cannot be kept by a program, so you are asked to.",
             "Look whether what is published keeps to it."),
     STRENGTHS_HELD_BACK("CONS-010", Severity.WARNING,
-            "The step sheet and the preparation sheet are held back: 'strengths for the public' is 'no', and this site"
+            "The step sheet and the preparation sheet are held back: 'strengths for the public' is {written}, and this site"
                     + " can be read by everybody.",
             "Sheets tell strengths, and lay readers copy recipes.",
             "Write 'publishing: apart' in studio.yaml: the sheets then stand in a training site of their own. Or write"

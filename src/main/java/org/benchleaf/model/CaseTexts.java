@@ -275,7 +275,7 @@ public final class CaseTexts {
     private Trial.Reading reading(String readings, Trial.Reading from) {
         String at = readings + from.arm() + ".";
         return new Trial.Reading(from.arm(), from.before(), from.after(), text(at + "before", from.wordsBefore()),
-                text(at + "after", from.wordsAfter()));
+                text(at + "after", from.wordsAfter()), from.difference(), text(at + "rank", from.rank()));
     }
 
     private Picture picture(int number, Picture from) {

@@ -7,6 +7,9 @@ import java.util.stream.Stream;
 public enum MaterialKind {
     LIQUID("liquid", Nature.WET),
     ADHESIVE("adhesive", Nature.WET),
+    GEL("gel", Nature.WET),
+    POULTICE("poultice", Nature.WET),
+    PASTE("paste", Nature.WET),
     SOLID("solid", Nature.DRY),
     POWDER("powder", Nature.DRY),
     GAS("gas", Nature.DRY),

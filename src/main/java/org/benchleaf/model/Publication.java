@@ -12,12 +12,12 @@ import org.benchleaf.message.Place;
  * @param licence SPDX identifier of the licence of text and data
  * @param sourceLicence the licence of the publication from which the case is retold; empty if it is not
  * @param withholdUntil nothing is published before this day
- * @param strengthsForPublic whether anybody may read the strengths of solutions, in whatever file
+ * @param strengths whether anybody may read the strengths of solutions, in whatever file; empty if it is not written
  * @param permissions written permissions
  * @param citing how it is cited
  */
 public record Publication(State state, String licence, Optional<SourceLicence> sourceLicence, Optional<LocalDate> withholdUntil,
-        boolean strengthsForPublic, List<Permission> permissions, Citing citing, Place place) {
+        Optional<Boolean> strengths, List<Permission> permissions, Citing citing, Place place) {
 
     /** How far a case has come. */
     public enum State {
@@ -35,7 +35,12 @@ public record Publication(State state, String licence, Optional<SourceLicence> s
 
     /** The same, cited in another way. */
     Publication citing(Citing other) {
-        return new Publication(state, licence, sourceLicence, withholdUntil, strengthsForPublic, permissions, other, place);
+        return new Publication(state, licence, sourceLicence, withholdUntil, strengths, permissions, other, place);
+    }
+
+    /** Whether anybody may read the strengths of solutions; not if nobody wrote it. */
+    public boolean strengthsForPublic() {
+        return strengths.orElse(false);
     }
 
     /** Whether the case is retold from a publication whose licence allows it, so that no owner is asked. */

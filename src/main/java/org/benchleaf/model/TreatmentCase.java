@@ -36,7 +36,7 @@ import org.benchleaf.message.Place;
  * @param untold in the place of which values stands why there is none
  * @param place the head of the file
  */
-public record TreatmentCase(String id, String title, String summary, Level level, String language,
+public record TreatmentCase(String id, String title, String summary, Optional<Level> level, String language,
         Publication publication, PrintObject object, List<Damage> condition, List<SpotTest> tests, Proposal proposal,
         List<Instrument> instruments, List<Solution> solutions, List<Step> steps, List<Result> results,
         List<ReadDay> readDays, List<Trial> trials,

@@ -2,24 +2,25 @@ package org.benchleaf.model;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.benchleaf.message.Place;
 import org.benchleaf.quantity.Unit;
 
 /**
- * Treatments tried side by side, which differ in one thing.
+ * Treatments tried side by side.
  *
  * @param id how the file refers to it
  * @param question what it is to answer
- * @param of on what it is tried
+ * @param of on what it is tried; empty where a publication does not tell it, or it was not read
  * @param what the test sheets, sample or places, in words
- * @param varies the one thing that differs from arm to arm
+ * @param varies what differs from arm to arm
  * @param alike what is kept the same in every arm
  * @param arms in the order written
  * @param results what was measured, arm by arm
  * @param found the answer, in words; empty if none is drawn
  * @param place where in the file
  */
-public record Trial(String id, String question, Ground of, String what, String varies, List<String> alike,
+public record Trial(String id, String question, Optional<Ground> of, String what, String varies, List<String> alike,
         List<Arm> arms, List<Measure> results, Optional<String> found, Place place) {
 
     public Trial {
@@ -77,6 +78,11 @@ public record Trial(String id, String question, Ground of, String what, String v
             readings = List.copyOf(readings);
         }
 
+        /** Whether a difference alone is given, of no arm what was read before or after. */
+        public boolean isOfDifferences() {
+            return readings.stream().anyMatch(reading -> reading.difference().isPresent()) && readings.stream().noneMatch(Reading::hasEnd);
+        }
+
         /** What was read of an arm, if anything. */
         public Optional<Reading> of(Arm arm) {
             return readings.stream().filter(reading -> reading.arm().equals(arm.id())).findFirst();
@@ -90,9 +96,16 @@ public record Trial(String id, String question, Ground of, String what, String v
      * @param after as it is stated; empty if it is told in words
      * @param wordsBefore a rank or a grade in words, of a measure that has no numbers
      * @param wordsAfter a rank or a grade in words, of a measure that has no numbers
+     * @param difference between after and before, where that alone is given, such as a ΔE
+     * @param rank where the arm stands among the arms, in words
      */
     public record Reading(String arm, Optional<StatedValue> before, Optional<StatedValue> after, Optional<String> wordsBefore,
-            Optional<String> wordsAfter) {
+            Optional<String> wordsAfter, Optional<StatedValue> difference, Optional<String> rank) {
+
+        /** Whether a value before or after is given. */
+        public boolean hasEnd() {
+            return Stream.of(before, after, wordsBefore, wordsAfter).anyMatch(Optional::isPresent);
+        }
     }
 
     /** The arm to which a step belongs, if it belongs to one. */

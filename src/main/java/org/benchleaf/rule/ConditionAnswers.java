@@ -209,9 +209,8 @@ final class ConditionAnswers {
         if (isUnnamed(liquids, asked)) {
             return Judgement.cannotTell(MissingFact.liquid());
         }
-        Optional<Step> told = asked.step().filter(step -> asked.liquid().isEmpty());
-        List<String> dissolved = told.stream().flatMap(facts::dissolvedIn).toList();
-        Judgement holds = Judgement.any(Stream.concat(liquids.stream(), dissolved.stream()), each -> facts.liquids.answers(each, words));
+        Optional<Step> told = ofTheStep(asked);
+        Judgement holds = Judgement.any(withDissolved(liquids, asked), each -> facts.liquids.answers(each, words));
         return holds.isNo() && told.filter(facts::carriesWhatNobodyNames).isPresent() ? Judgement.cannotTell(MissingFact.composition())
                 : holds;
     }
@@ -219,7 +218,16 @@ final class ConditionAnswers {
     private Judgement someLiquid(Condition.Given given, Asked asked) {
         List<String> liquids = fields.liquids(asked).toList();
         return isUnnamed(liquids, asked) ? Judgement.cannotTell(MissingFact.liquid())
-                : Judgement.any(liquids.stream(), liquid -> inner(given, asked.with(liquid)));
+                : Judgement.any(withDissolved(liquids, asked), liquid -> inner(given, asked.with(liquid)));
+    }
+
+    /** The liquids and, where the whole step is asked of, the dry chemicals that it uses beside them. */
+    private Stream<String> withDissolved(List<String> liquids, Asked asked) {
+        return Stream.concat(liquids.stream(), ofTheStep(asked).stream().flatMap(facts::dissolvedIn));
+    }
+
+    private static Optional<Step> ofTheStep(Asked asked) {
+        return asked.step().filter(step -> asked.liquid().isEmpty());
     }
 
     private boolean isUnnamed(List<String> liquids, Asked asked) {

@@ -180,11 +180,17 @@ final class Liquids {
         if (!seen.add(id)) {
             return id;
         }
-        String text = solution(id).map(solution -> amounts(solution.recipe()) + solution.recipe().ingredients().stream()
+        String text = solution(id).filter(solution -> isTold(solution.recipe())).map(solution -> amounts(solution.recipe())
+                + solution.recipe().ingredients().stream()
                 .map(ingredient -> composition(ingredient, seen)).collect(Collectors.joining(", ", "(", ")")))
                 .orElse(id);
         seen.remove(id);
         return text;
+    }
+
+    /** Whether it is told what it is made of and how; one of which it is not, is known to be alike to itself alone. */
+    private static boolean isTold(Recipe recipe) {
+        return !recipe.isOpen() && !(recipe instanceof Recipe.Saturate made && made.at().isEmpty());
     }
 
     private static String amounts(Recipe recipe) {
@@ -219,7 +225,7 @@ final class Liquids {
 
         @Override
         public String saturate(Recipe.Saturate recipe) {
-            return "saturate " + recipe.at().map(Liquids::number).orElse("at a temperature that is not told");
+            return "saturate " + recipe.at().map(Liquids::number).orElse("");
         }
 
         @Override

@@ -14,7 +14,7 @@ import org.benchleaf.model.Step;
  *
  * @param told that it is missing, to an author, as a clause such as {@code 'temperature:' under 'bath:' is not given}
  * @param remedy what to write and where, as the beginning of a sentence
- * @param read that it is missing, to a reader, as a clause such as {@code the temperature of the bath is not recorded}, with %s where
+ * @param read that it is missing, to a reader, as a clause such as {@code the temperature of the bath is not given}, with %s where
  *        a name stands
  * @param named the ids of what is named there, in this order
  */
@@ -47,7 +47,7 @@ record MissingFact(String told, String remedy, String read, List<String> named) 
     /** A field that the author left out. */
     static MissingFact of(CaseField field, Asked asked) {
         return new MissingFact(field.written() + owner(field, asked) + " is not known", "Add " + field.written() + place(field, asked),
-                field.says() + " is not recorded");
+                field.says() + " is not given");
     }
 
     /** A field whose range lies on both sides of a limit. */
@@ -67,21 +67,21 @@ record MissingFact(String told, String remedy, String read, List<String> named) 
     static MissingFact meter(Instrument meter, String key) {
         return new MissingFact("'" + key + ":' of the instrument '" + meter.id() + "' is not given",
                 "Add '" + key + ":' to '" + meter.id() + "' under 'instruments:'", key.equals("buffers")
-                        ? "with which buffers the meter was calibrated is not recorded" : "when the meter was calibrated is not recorded");
+                        ? "with which buffers the meter was calibrated is not given" : "when the meter was calibrated is not given");
     }
 
     /** The colour that a bath had at its end. */
     static MissingFact bathColour(Step step) {
         return new MissingFact("'colour:' under 'readings:' under 'bath:' is not given for the last baths",
                 "Add the baths with their 'colour:' under 'readings:' of step '" + step.id() + "'",
-                "the colour of the last baths is not recorded");
+                "the colour of the last baths is not given");
     }
 
     /** What was read in the last baths. */
     static MissingFact bathReading(Step step, String key) {
         return new MissingFact("'" + key + ":' under 'readings:' under 'bath:' is not given for the last baths",
                 "Add the baths with their '" + key + ":' under 'readings:' of step '" + step.id() + "'",
-                "what was read in the last baths is not recorded");
+                "what was read in the last baths is not given");
     }
 
     /** An end point in words of which nothing read in the baths tells. */
@@ -96,67 +96,67 @@ record MissingFact(String told, String remedy, String read, List<String> named) 
     static MissingFact liquid() {
         return new MissingFact("the liquid is not given",
                 "Name the liquid with 'of:' under 'bath:' or 'mist:', or under 'uses:' of the step",
-                "the liquid is not recorded");
+                "the liquid is not given");
     }
 
     /** What is in a liquid that is told by its water alone. */
     static MissingFact composition() {
         return new MissingFact("what the liquid carries is not given",
                 "Name the solution with 'of:' under 'bath:', or what is dissolved in it under 'uses:' of the step",
-                "what the liquid carried is not recorded");
+                "what the liquid carried is not given");
     }
 
     /** What a liquid is made of. */
     static MissingFact contents(String material) {
         return new MissingFact("what '" + material + "' holds is not given",
                 "Add 'substance:' or 'traits:' to '" + material + "' in the studio's materials",
-                "what is in %s is not recorded", List.of(material));
+                "what is in %s is not given", List.of(material));
     }
 
     /** The tools of a step. */
     static MissingFact tools() {
         return new MissingFact("the tools are not given", "Name them with 'tools:' under 'cleaning:', or under 'uses:' of the step",
-                "the tools are not recorded");
+                "the tools are not given");
     }
 
     /** What a test gave: nobody made it, or it does not tell. */
     static MissingFact result(String medium, String with) {
         return new MissingFact("the result of the test of '" + medium + "' with '" + with + "' is not known",
                 "Test '" + medium + "' with '" + with + "' and write its 'result:' under 'tests:'",
-                "the result of a test of %s with %s is not recorded", List.of(medium, with));
+                "the result of a test of %s with %s is not given", List.of(medium, with));
     }
 
     /** With which liquid a test was made. */
     static MissingFact testedLiquid(String medium) {
         return new MissingFact("the liquid of a test of '" + medium + "' is not given",
                 "Name the liquid with 'with:' in the test of '" + medium + "' under 'tests:'",
-                "with which liquid %s was tested is not recorded", List.of(medium));
+                "with which liquid %s was tested is not given", List.of(medium));
     }
 
     /** How long a test lasted. */
     static MissingFact dwell(String medium, String with) {
         return new MissingFact("'dwell:' of the test of '" + medium + "' with '" + with + "' is not given",
                 "Add 'dwell:' to the test of '" + medium + "' with '" + with + "' under 'tests:'",
-                "how long the test of %s with %s lasted is not recorded", List.of(medium, with));
+                "how long the test of %s with %s lasted is not given", List.of(medium, with));
     }
 
     /** How long a liquid touches a medium in all, of which this is told. */
     static MissingFact contact(String told) {
         return new MissingFact("how long the liquid touches the medium is not given in full (" + told + ")",
                 "Give the times of these steps: 'each:' under 'bath:', 'changes:' under 'blotters:', or 'takes:'",
-                "how long the liquid touches the medium is not recorded in full");
+                "how long the liquid touches the medium is not given in full");
     }
 
     /** What the sheet is made of. */
     static MissingFact paper() {
         return new MissingFact("'paper:' under 'support:' is not known", "Name the paper with 'paper:' under 'support:' of 'object:'",
-                "what paper it is, is not recorded");
+                "what paper it is, is not given");
     }
 
     /** Which medium a step of fixing protects. */
     static MissingFact fixedMedium(Step fixing) {
         return new MissingFact("the medium that step '" + fixing.id() + "' fixes is not given",
-                "Add 'medium:' under 'fixing:' of step '" + fixing.id() + "'", "which medium was fixed is not recorded");
+                "Add 'medium:' under 'fixing:' of step '" + fixing.id() + "'", "which medium was fixed is not given");
     }
 
     private static String owner(CaseField field, Asked asked) {

@@ -29,7 +29,7 @@ final class ReadersNames {
 
     private static String medium(Medium medium) {
         String colour = medium.colourBeside().map(known -> known + " ").orElse("");
-        return WordComparison.known(medium.is()) ? "the " + colour + medium.is() : "a medium of which it is not recorded what it is";
+        return WordComparison.known(medium.is()) ? "the " + colour + medium.is() : "a medium of which it is not told what it is";
     }
 
     /** What stands under the id of a picture. */

@@ -68,7 +68,7 @@ record Speaking(String rule, Rule.Weight weight, boolean forTrainees, boolean pa
     /** What is said where a retold case does not tell a fact that a rule asks for. */
     Message untoldInSource() {
         return new RuleMessage(rule, severity(), what, why, "Enter it if the publication tells it: " + fix + " Else leave it so: the"
-                + " results tell that it is not recorded.", true).told(place, step, asks(), false);
+                + " results tell that it is not given.", true).told(place, step, asks(), false);
     }
 
     private Message message(Severity severity, boolean leftToSource, String remedy) {

@@ -26,12 +26,10 @@ public record Told(String file, int line, int column, String code, Severity seve
         NONE,
         /** In that of what a draft still needs. */
         DRAFT,
-        /** In that of a draft, whose first line says it. */
+        /** In that of a draft, whose first line says it with its code. */
         HEAD_OF_DRAFT,
         /** In that of what the publication of a retold case leaves open. */
-        SOURCE,
-        /** In that of a retold case, whose first line says it. */
-        HEAD_OF_SOURCE
+        SOURCE
     }
 
     /**
@@ -52,8 +50,7 @@ public record Told(String file, int line, int column, String code, Severity seve
 
         private static List list(Message message) {
             return message.id() instanceof DraftMessages ? List.DRAFT : message.id() == ConsentMessages.STILL_DRAFT ? List.HEAD_OF_DRAFT
-                    : message.id().leftToSource() ? List.SOURCE
-                    : message.id() == ConsentMessages.OPEN_IN_SOURCE ? List.HEAD_OF_SOURCE : List.NONE;
+                    : message.id().leftToSource() ? List.SOURCE : List.NONE;
         }
     }
 

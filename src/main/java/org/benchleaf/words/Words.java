@@ -34,11 +34,14 @@ import org.benchleaf.text.RichText;
 public final class Words {
 
     static final String BASE = "en";
+    private static final String PARTLY_READ = "partly-read.";
     private static final Pattern HOLE = Pattern.compile("\\{([a-z][a-zA-Z]*)}");
     private static final Map<String, Words> LOADED = new ConcurrentHashMap<>();
 
     private final String language;
     private final Map<String, String> texts;
+    /** The same words where not all of the publication was read from which a case is retold; made when first asked for. */
+    private Words partlyRead;
     /** Asked for again on every page. */
     private final Map<String, Map<String, String>> groups = new ConcurrentHashMap<>();
 
@@ -50,6 +53,20 @@ public final class Words {
     /** The words for a BCP 47 tag: its own, those of its bare language, or the English ones. */
     public static Words in(String tag) {
         return LOADED.computeIfAbsent(tag, Words::find);
+    }
+
+    /** The words for a case of whose publication not all was read: what it leaves out may be told there. */
+    public synchronized Words ofPartlyRead() {
+        if (partlyRead == null) {
+            Map<String, String> told = new TreeMap<>(texts);
+            texts.forEach((key, text) -> {
+                if (key.startsWith(PARTLY_READ)) {
+                    told.put(key.substring(PARTLY_READ.length()), text);
+                }
+            });
+            partlyRead = new Words(language, told);
+        }
+        return partlyRead;
     }
 
     private static Words find(String tag) {
@@ -194,7 +211,7 @@ public final class Words {
         return missing.why().map(why -> say(key + "-because", "why", why)).orElseGet(() -> say(key));
     }
 
-    /** The same where nothing at all may be said of why; it is then not recorded. */
+    /** The same where nothing at all may be said of why; it is then not recorded, or not in what was read. */
     public String missing(Optional<MissingValue> missing) {
         return missing.map(this::missing).orElseGet(this::notRecorded);
     }
@@ -210,7 +227,7 @@ public final class Words {
     }
 
     public String notRecorded() {
-        return say("missing.not-known");
+        return say("missing.left-out");
     }
 
     /** Every text whose key begins with the group, by the rest of its key: the fixed labels of a block. */

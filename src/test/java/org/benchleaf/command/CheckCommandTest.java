@@ -66,6 +66,14 @@ class CheckCommandTest {
     }
 
     @Test
+    void an_advice_that_is_counted_is_also_printed() {
+        assertThat(run("--content", "src/test/resources/newcomer", "long-drawing")).isZero();
+        assertThat(out.toString()).contains("1 advice.", "is retold, and its publication leaves");
+        assertThat(err.toString()).containsOnlyOnce(": advice ")
+                .contains("advice CONS-023: The step sheet and the preparation sheet are not");
+    }
+
+    @Test
     void how_many_of_the_studio_s_own_words_a_language_has_is_told() throws IOException {
         Files.writeString(content.resolve("glossary.yaml"), "tear:\n  term: tear\n  plain: A break.\n");
         Files.writeString(content.resolve("words.fr.yaml"), "tear: déchirure\n");

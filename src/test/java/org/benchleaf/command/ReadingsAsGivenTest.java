@@ -56,9 +56,9 @@ class ReadingsAsGivenTest {
 
     @Test
     void a_mean_is_told_with_the_number_of_its_readings_or_that_it_is_not_recorded() {
-        assertThat(results).contains("mean 4.6 (number of readings not recorded)", "mean 7.20 (n = 5, standard deviation 0.1)",
-                "The number of readings behind a mean is not recorded.");
-        assertThat(study).contains("mean 4.6 (number of readings not recorded)").doesNotContain("A single reading", "n = 1");
+        assertThat(results).contains("mean 4.6 (number of readings not given)", "mean 7.20 (n = 5, standard deviation 0.1)",
+                "The number of readings behind a mean is not given.");
+        assertThat(study).contains("mean 4.6 (number of readings not given)").doesNotContain("A single reading", "n = 1");
     }
 
     @Test

@@ -228,7 +228,7 @@ public final class Invented {
         PrintObject object = new PrintObject("sheet", "letterpress", Optional.empty(), Optional.empty(), false, paper,
                 Optional.of(new PrintObject.SheetSize(q(height), q(width))), Optional.empty(), Optional.empty(), List.of(), List.of(),
                 List.of(), List.of(), List.of(), PLACE);
-        return new TreatmentCase("invented", "An invented case", "", Level.FOUNDATION, "en", publication(), object,
+        return new TreatmentCase("invented", "An invented case", "", Optional.of(Level.FOUNDATION), "en", publication(), object,
                 damages, tests, proposal(), List.of(), solutions, steps, results, List.of(), List.of(), List.of(), reasons,
                 new Story(sections), CaseSources.NONE, List.of(), true, Set.of(), Untold.NONE, PLACE);
     }
@@ -250,7 +250,7 @@ public final class Invented {
 
 
     private static Publication publication() {
-        return new Publication(Publication.State.DRAFT, "CC-BY-4.0", Optional.empty(), Optional.empty(), false, List.of(),
+        return new Publication(Publication.State.DRAFT, "CC-BY-4.0", Optional.empty(), Optional.empty(), Optional.of(false), List.of(),
                 Citing.UNSAID, PLACE);
     }
 

@@ -75,7 +75,7 @@ final class AimAnswers {
     private RichText told(Trial trial) {
         String read = trial.results().stream().flatMap(measure -> trial.arms().stream().flatMap(arm -> measure.of(arm).stream()
                 .map(reading -> sheet.words().say("study.aim-arm", "measure", measure.measure(), "arm", arm.is(), "after",
-                        new TrialTables(sheet, desk, trial).after(measure, Optional.of(reading))))))
+                        new TrialTables(sheet, desk, trial).read(measure, reading)))))
                 .collect(Collectors.joining("; "));
         return RichText.of(sheet.words().say("study.aim-trial", "question", trial.question())).then(" ")
                 .then(sheet.linked(WholeSentence.of(trial.found().orElse(read))));

@@ -16,6 +16,7 @@ import org.benchleaf.compose.part.Materials;
 import org.benchleaf.compose.part.RecipeMaker;
 import org.benchleaf.model.Citing;
 import org.benchleaf.model.Damage;
+import org.benchleaf.model.Level;
 import org.benchleaf.model.MissingValue;
 import org.benchleaf.model.Passage;
 import org.benchleaf.model.Picture;
@@ -34,7 +35,7 @@ public final class CardMaker {
         boolean publicText = desk.clearance().allows(Clearance.Output.CASE_STUDY);
         Optional<Picture> picture = publicText ? LinkPicture.standsForIt(desk.pictures()) : Optional.empty();
         return new CaseCard(treatment.id(), treatment.title(), publicText ? treatment.summary() : "", treatment.language(),
-                treatment.level().word(), treatment.object().kind(), known(treatment.object().technique()),
+                treatment.level().map(Level::word).orElse(""), treatment.object().kind(), known(treatment.object().technique()),
                 treatment.condition().stream().map(Damage::what).distinct().toList(),
                 List.copyOf(Materials.used(desk.treatment(), desk.library())), desk.worked().substances(),
                 steps(treatment, publicText),

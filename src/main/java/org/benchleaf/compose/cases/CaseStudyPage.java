@@ -3,8 +3,10 @@ package org.benchleaf.compose.cases;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -143,7 +145,7 @@ public final class CaseStudyPage implements CasePageMaker {
         List<Fact> facts = new ArrayList<>();
         facts.add(Fact.of(words.say("fact.object"), objectWords(words, object)));
         object.made().ifPresent(made -> facts.add(Fact.of(words.say("fact.made"), made)));
-        facts.add(Fact.of(words.say("fact.level"), LevelWords.of(words, treatment.level())));
+        LevelWords.fact(words, treatment).ifPresent(facts::add);
         return new Opening(Optional.of(words.say("case-page.case-study")), treatment.title(),
                 Optional.of(treatment.summary()), facts,
                 Optional.of(new Opening.Notice(words.say("notice.word"),
@@ -415,19 +417,30 @@ public final class CaseStudyPage implements CasePageMaker {
     }
 
     private static boolean isLiquid(CaseDesk desk, String id) {
-        return desk.treatment().solution(id).isPresent() || Optional.ofNullable(desk.library().materials().get(id))
-                .flatMap(material -> MaterialKind.of(material.kind()))
-                .filter(MaterialKind.LIQUID::equals).isPresent();
+        return desk.treatment().solution(id).isPresent() || kind(desk, id).filter(MaterialKind.LIQUID::equals).isPresent();
+    }
+
+    /** Whether it wets the sheet and is no liquid by itself: a gel, a poultice, a paste, an adhesive. */
+    private static boolean isWetMass(CaseDesk desk, String id) {
+        return !isLiquid(desk, id) && kind(desk, id).filter(MaterialKind::isWet).isPresent();
+    }
+
+    private static Optional<MaterialKind> kind(CaseDesk desk, String id) {
+        return Optional.ofNullable(desk.library().materials().get(id)).flatMap(material -> MaterialKind.of(material.kind()));
     }
 
     /** How a step was set, and which liquids it used, as a sentence of its own; nothing where its parts tell nothing. */
     private static RichText settings(Sheet sheet, CaseDesk desk, Step step) {
         List<Fact> facts = new ArrayList<>(PartFacts.applied(sheet.words(), step).stream().toList());
         step.parts().forEach(part -> facts.addAll(part.ask(new PartFacts(sheet, desk))));
-        List<String> liquids = step.uses().stream().filter(id -> isLiquid(desk, id)).toList();
-        if (!liquids.isEmpty()) {
-            facts.add(new Fact(sheet.words().say("study.liquids"), PartFacts.things(sheet, desk, liquids)));
-        }
+        Map<String, List<String>> used = new LinkedHashMap<>();
+        used.put("study.liquids", step.uses().stream().filter(id -> isLiquid(desk, id)).toList());
+        used.put("study.wet", step.uses().stream().filter(id -> isWetMass(desk, id)).toList());
+        used.forEach((name, ids) -> {
+            if (!ids.isEmpty()) {
+                facts.add(new Fact(sheet.words().say(name), PartFacts.things(sheet, desk, ids)));
+            }
+        });
         List<RichText> settings = facts.stream().map((Fact fact) -> RichText.of(fact.name() + sheet.words().say("list.colon"))
                 .then(fact.value())).toList();
         return settings.isEmpty() ? RichText.of("") : RichText.of(" ").then(RichText.joined("; ", settings)).then(".");
@@ -554,7 +567,7 @@ public final class CaseStudyPage implements CasePageMaker {
         return JsonText.script(JsonText.object("@context", "https://schema.org", "@type", "LearningResource",
                 "name", treatment.title(), "description", treatment.summary(), "inLanguage", treatment.language(),
                 "learningResourceType", sheet.words().say("case-page.case-study"),
-                "educationalLevel", sheet.words().term("level", treatment.level().word()),
+                "educationalLevel", treatment.level().map(level -> sheet.words().term("level", level.word())),
                 "teaches", treatment.steps().stream()
                         .map(new StepTitle(sheet.words(), treatment)::kind).distinct().toList(),
                 "license", Licences.address(treatment.publication().licence()),

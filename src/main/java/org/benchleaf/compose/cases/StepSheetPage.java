@@ -99,7 +99,7 @@ public final class StepSheetPage implements CasePageMaker {
     private static Opening opening(Sheet sheet, CaseDesk desk) {
         Words words = sheet.words();
         List<Fact> facts = new ArrayList<>();
-        facts.add(Fact.of(words.say("fact.level"), LevelWords.of(words, desk.treatment().level())));
+        LevelWords.fact(words, desk.treatment()).ifPresent(facts::add);
         facts.add(Fact.of(words.say("bench.whole-time"),
                 whole(sheet, desk.worked().timeline(), desk.worked().timeline().total())));
         facts.add(Fact.of(words.say("bench.hands-on"),

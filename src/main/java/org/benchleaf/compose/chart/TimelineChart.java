@@ -59,14 +59,28 @@ public final class TimelineChart {
 
     private DataTable recorded() {
         Words words = sheet.words();
-        return new DataTable("times", words.say("times.recorded"), List.of(
-                DataTable.Column.words(words.say("times.step"), "step"),
-                DataTable.Column.words(words.say("times.took"), "took, as given"),
-                DataTable.Column.times(words.say("times.took-least"), "took at least"),
-                DataTable.Column.times(words.say("times.took-most"), "took at most")),
-                timeline.steps().stream().map(timed -> List.of(DataTable.Cell.words(label(timed)), took(timed),
-                        tookAbout(timed) ? notRecorded(timed) : least(timed),
-                        tookAbout(timed) ? notRecorded(timed) : most(timed))).toList());
+        List<DataTable.Column> columns = new ArrayList<>(List.of(DataTable.Column.words(words.say("times.step"), "step"),
+                DataTable.Column.words(words.say("times.took"), "took, as given")));
+        boolean ends = timeline.steps().stream().anyMatch(timed -> timed.known() && !isOneTime(timed));
+        if (ends) {
+            columns.add(DataTable.Column.times(words.say("times.took-least"), "took at least"));
+            columns.add(DataTable.Column.times(words.say("times.took-most"), "took at most"));
+        }
+        return new DataTable("times", words.say("times.recorded"), columns, timeline.steps().stream().map(timed -> Stream.concat(
+                Stream.of(DataTable.Cell.words(label(timed)), took(timed)),
+                ends ? Stream.of(end(timed, least(timed)), end(timed, most(timed))) : Stream.<DataTable.Cell>of()).toList()).toList());
+    }
+
+    /** How long a step took at least or at most; of one time, or about one, neither is told. */
+    private DataTable.Cell end(Timeline.TimedStep timed, DataTable.Cell end) {
+        return tookAbout(timed) ? notRecorded(timed) : timed.known() && isOneTime(timed)
+                ? DataTable.Cell.missing(sheet.words().say("times.one-time")) : end;
+    }
+
+    /** Whether it is told how long a step took, with neither ends nor a bound. */
+    private boolean isOneTime(Timeline.TimedStep timed) {
+        return !timed.atLeast() && Stream.of(Form.LESS_THAN, Form.ABOUT).noneMatch(form -> isTold(timed, form))
+                && timed.takes().lowIn(Unit.MINUTE) == timed.takes().highIn(Unit.MINUTE);
     }
 
     private DataTable.Cell took(Timeline.TimedStep timed) {

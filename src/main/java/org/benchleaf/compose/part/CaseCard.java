@@ -10,7 +10,7 @@ import java.util.List;
  * @param title one line
  * @param summary one or two sentences; empty if the public text is not permitted
  * @param language BCP 47 tag of title and summary
- * @param level the level's word in the case file, such as {@code foundation}
+ * @param level the level's word in the case file, such as {@code foundation}; empty if it has none
  * @param kind of object
  * @param technique of the object; empty if not given
  * @param damages the terms of its condition, each once

@@ -128,7 +128,7 @@ public record Clearance(LocalDate day, Audience audience, Set<Output> outputs, S
         printed.removeIf(output -> !publication.isAllowedBySource() && permitting(output, day, publication, audience).noneMatch(
                 permission -> permission.covers(Covered.PRINT)));
         Clearance whole = new Clearance(day, audience, outputs, printed, true, told);
-        return (publication.strengthsForPublic() ? whole : whole.withoutStrengths(publication.place())).withoutLoneParts();
+        return (publication.strengthsForPublic() ? whole : whole.withoutStrengths(publication)).withoutLoneParts();
     }
 
     /**
@@ -144,11 +144,12 @@ public record Clearance(LocalDate day, Audience audience, Set<Output> outputs, S
         outputs.removeIf(output -> output.anyOf(audience).isEmpty());
         Clearance whole = new Clearance(day, audience, outputs, Set.of(), true,
                 List.of(ConsentMessages.STILL_DRAFT.at(publication.place())));
-        return (publication.strengthsForPublic() ? whole : whole.withoutStrengths(publication.place())).withoutLoneParts();
+        return (publication.strengthsForPublic() ? whole : whole.withoutStrengths(publication)).withoutLoneParts();
     }
 
-    private Clearance withoutStrengths(Place place) {
-        return withoutRecipes(ConsentMessages.STRENGTHS_HELD_BACK.at(place));
+    private Clearance withoutStrengths(Publication publication) {
+        return withoutRecipes(ConsentMessages.STRENGTHS_HELD_BACK.at(publication.place(), "written",
+                publication.strengths().isPresent() ? "'no'" : "not written, which counts as 'no'"));
     }
 
     /**

@@ -229,7 +229,7 @@ public final class PartFacts implements Part.Kinds<List<Fact>> {
     @Override
     public List<Fact> ageing(Part.Ageing part) {
         FactList facts = new FactList(part);
-        facts.text("ageing-of", part.of());
+        facts.text("ageing-of", MissingValue.read(part.of()).map(missing -> facts.untold("of")).orElse(part.of()));
         facts.needed("temperature", part.temperature());
         part.humidityMissing().ifPresentOrElse(missing -> facts.text("humidity", sheet.words().missing(missing)),
                 () -> facts.amount("humidity", part.humidity()));

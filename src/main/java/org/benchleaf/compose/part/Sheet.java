@@ -46,7 +46,7 @@ public final class Sheet {
     private final String kind;
     private final String language;
     private final Library library;
-    private final Words words;
+    private Words words;
     private final NumberText numbers;
     private final Map<String, Figure> figures;
     private final PageNames names;
@@ -246,6 +246,7 @@ public final class Sheet {
     /** Makes it a page of a case that rests on those publications. */
     public Sheet toldFrom(CaseSources publications) {
         told = publications;
+        words = publications.retelling().filter(retelling -> !retelling.isWhole()).map(part -> words.ofPartlyRead()).orElse(words);
         return this;
     }
 

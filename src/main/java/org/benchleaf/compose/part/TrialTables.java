@@ -3,6 +3,7 @@ package org.benchleaf.compose.part;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.benchleaf.model.MissingValue;
@@ -52,8 +53,7 @@ public final class TrialTables {
     /** What differs, what is alike, what the arms are compared with; that no control is on record where none is. */
     private Facts facts() {
         List<Fact> facts = new ArrayList<>();
-        facts.add(Fact.of(words.say("trial.of"), words.say("trial.ground", "of", words.term("trial-ground",
-                trial.of().word()), "what", trial.what())));
+        facts.add(Fact.of(words.say("trial.of"), ground()));
         facts.add(Fact.of(words.say("trial.varies"), trial.varies()));
         facts.add(Fact.of(words.say("trial.alike"), trial.alike().isEmpty() ? words.missing(untold("alike"))
                 : String.join("; ", trial.alike())));
@@ -67,6 +67,12 @@ public final class TrialTables {
         }
         trial.found().ifPresent(found -> facts.add(Fact.of(words.say("trial.found"), found)));
         return new Facts(facts);
+    }
+
+    private String ground() {
+        String what = words.told(trial.what());
+        return trial.of().map(of -> words.say("trial.ground", "of", words.term("trial-ground", of.word()), "what", what))
+                .orElseGet(() -> words.say("trial.ground-missing", "what", what, "missing", words.missing(untold("of"))));
     }
 
     /** The arms; then, for each measure, the arms with what was read. */
@@ -92,30 +98,57 @@ public final class TrialTables {
     }
 
     private DataTable measured(Trial.Measure measure, String id) {
-        return new DataTable(id, caption(measure), List.of(
-                DataTable.Column.words(words.say("trial.arm"), "arm"), DataTable.Column.words(words.say("trial.before"), "before"),
-                DataTable.Column.words(words.say("trial.after"), "after")),
+        return new DataTable(id, caption(measure), Stream.concat(Stream.of(DataTable.Column.words(words.say("trial.arm"), "arm")),
+                keys(measure).map(key -> DataTable.Column.words(words.say("trial." + key), key))).toList(),
                 trial.arms().stream().map(arm -> row(measure, arm)).toList());
+    }
+
+    /** What the measure tells of each arm; a column that no arm has anything for only where it is usual. */
+    private static Stream<String> keys(Trial.Measure measure) {
+        Stream<String> ends = measure.isOfDifferences() ? Stream.of() : Stream.of("before", "after");
+        return Stream.of(ends, column(measure, "difference", Trial.Reading::difference), column(measure, "rank", Trial.Reading::rank))
+                .flatMap(keys -> keys);
+    }
+
+    private static Stream<String> column(Trial.Measure measure, String key, Function<Trial.Reading, Optional<?>> value) {
+        return measure.readings().stream().anyMatch(reading -> value.apply(reading).isPresent()) ? Stream.of(key) : Stream.of();
     }
 
     private String caption(Trial.Measure measure) {
         String told = words.say(MissingValue.read(measure.method()).isPresent() ? "trial.measured-method-missing" : "trial.measured",
                 "measure", measure.measure(), "method", words.told(measure.method()));
-        boolean bare = measure.readings().stream().allMatch(reading -> reading.before().isEmpty() && reading.after().isEmpty());
+        boolean bare = measure.readings().stream().allMatch(reading -> reading.before().isEmpty() && reading.after().isEmpty()
+                && reading.difference().isEmpty());
         return bare && !measure.unit().symbol().isEmpty() ? words.say("trial.measured-in", "measured", told,
                 "unit", measure.unit().symbol()) : told;
     }
 
     private List<DataTable.Cell> row(Trial.Measure measure, Trial.Arm arm) {
         Optional<Trial.Reading> reading = measure.of(arm);
-        return List.of(DataTable.Cell.words(arm.is()),
-                DataTable.Cell.words(reading.flatMap(Trial.Reading::wordsBefore)
-                        .orElseGet(() -> stated(measure, reading, reading.flatMap(Trial.Reading::before), "before"))),
-                DataTable.Cell.words(after(measure, reading)));
+        return Stream.concat(Stream.of(arm.is()), keys(measure).map(key -> cell(measure, reading, key)))
+                .map(DataTable.Cell::words).toList();
+    }
+
+    private String cell(Trial.Measure measure, Optional<Trial.Reading> reading, String key) {
+        return switch (key) {
+            case "before" -> reading.flatMap(Trial.Reading::wordsBefore)
+                    .orElseGet(() -> stated(measure, reading, reading.flatMap(Trial.Reading::before), key));
+            case "after" -> after(measure, reading);
+            case "difference" -> stated(measure, reading, reading.flatMap(Trial.Reading::difference), key);
+            default -> reading.flatMap(Trial.Reading::rank).orElseGet(() -> words.missing(unread(measure, reading, key)));
+        };
+    }
+
+    /** What was read of an arm in the end, or by how much it differs from before, and where the arm stands among them. */
+    public String read(Trial.Measure measure, Trial.Reading reading) {
+        String told = measure.isOfDifferences()
+                ? words.say("trial.by-difference", "value", cell(measure, Optional.of(reading), "difference"))
+                : after(measure, Optional.of(reading));
+        return reading.rank().map(rank -> words.say("trial.ranked", "value", told, "rank", rank)).orElse(told);
     }
 
     /** What was read of an arm in the end, or what the case says in its place. */
-    public String after(Trial.Measure measure, Optional<Trial.Reading> reading) {
+    private String after(Trial.Measure measure, Optional<Trial.Reading> reading) {
         return reading.flatMap(Trial.Reading::wordsAfter)
                 .orElseGet(() -> stated(measure, reading, reading.flatMap(Trial.Reading::after), "after"));
     }

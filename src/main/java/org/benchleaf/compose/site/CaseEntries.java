@@ -61,7 +61,8 @@ final class CaseEntries {
 
     private static CaseLines lines(Sheet sheet, List<CaseCard> cards) {
         return new CaseLines(cards.stream().map(card -> new CaseLines.Entry(sheet.link(card.title(), card.start()),
-                card.language(), object(card) + " · " + sheet.words().term("level", card.level()))).toList());
+                card.language(), object(card) + (card.level().isEmpty() ? ""
+                        : " · " + sheet.words().term("level", card.level())))).toList());
     }
 
     /** Links to the other pages of a list, if there are any. */
@@ -106,7 +107,9 @@ final class CaseEntries {
         if (!card.damages().isEmpty()) {
             facts.add(Fact.of(words.say("fact.damage"), Words.in(card.language()).list(card.damages())));
         }
-        facts.add(Fact.of(words.say("fact.level"), words.term("level", card.level())));
+        if (!card.level().isEmpty()) {
+            facts.add(Fact.of(words.say("fact.level"), words.term("level", card.level())));
+        }
         changed(sheet, card.lastChange()).ifPresent(facts::add);
         Optional<Photo> picture = card.picture().isEmpty() ? Optional.empty()
                 : Optional.of(new Photo(card.id(), card.picture(), card.pictureAlt(), "", "", "", Optional.empty(),

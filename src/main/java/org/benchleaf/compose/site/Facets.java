@@ -22,7 +22,7 @@ public enum Facets {
     TECHNIQUE("technique", (card, desk) -> card.technique().isEmpty() ? List.of() : List.of(card.technique())),
     STEP("step", (card, desk) -> card.steps()),
     MATERIAL("material", (card, desk) -> card.materials()),
-    LEVEL("level", (card, desk) -> List.of(card.level()));
+    LEVEL("level", (card, desk) -> card.level().isEmpty() ? List.of() : List.of(card.level()));
 
     private final String word;
     private final BiFunction<CaseCard, SiteDesk, List<String>> values;

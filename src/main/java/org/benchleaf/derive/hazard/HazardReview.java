@@ -55,16 +55,15 @@ final class HazardReview {
      */
     Map<String, List<Meeting>> tell(Map<String, StepCare> care) {
         bench.source().solutions().forEach(solution -> {
-            unknown(solution.id(), "solution '" + solution.id() + "'", solution.place());
-            solution.recipe().ingredients().forEach(id ->
-                    unknown(id, "solution '" + solution.id() + "'", solution.place()));
+            unknown(List.of(solution.id()), "solution '" + solution.id() + "'", solution.place());
+            unknown(solution.recipe().ingredients(), "solution '" + solution.id() + "'", solution.place());
             clash(List.of(solution.id()), "solution '" + solution.id() + "'", solution.place(), Optional.empty());
         });
         bench.source().tests().forEach(test ->
-                unknown(test.with(), "the spot test on '" + test.medium() + "'", test.place()));
+                unknown(List.of(test.with()), "the spot test on '" + test.medium() + "'", test.place()));
         for (Step step : bench.source().steps()) {
             List<String> used = UsedThings.of(step);
-            used.forEach(id -> unknown(id, "step '" + step.id() + "'", step.place()));
+            unknown(used, "step '" + step.id() + "'", step.place());
             clash(used, "step '" + step.id() + "'", step.place(), Optional.of(step));
             refused(step, care.get(step.id()));
         }
@@ -73,11 +72,15 @@ final class HazardReview {
         return met;
     }
 
-    private void unknown(String id, String where, Place place) {
-        Optional.ofNullable(hazards.get(id)).map(Hazards::unknown).orElse(List.of()).stream().filter(told::add)
-                .forEach(one -> bench.messages().add((forSheets() ? HazardMessages.HAZARD_UNKNOWN
-                        : HazardMessages.HAZARD_UNKNOWN_UNTAUGHT).at(place, "where", where, "thing", id,
-                        "why", one.why(), "remedy", one.remedy())));
+    /** What of these is not known at a place, each only where it is first met; those for which the same is to be done, together. */
+    private void unknown(Collection<String> ids, String where, Place place) {
+        Map<String, Map<String, String>> whys = new LinkedHashMap<>();
+        ids.forEach(id -> Optional.ofNullable(hazards.get(id)).map(Hazards::unknown).orElse(List.of()).stream().filter(told::add)
+                .forEach(one -> whys.computeIfAbsent(one.remedy(), any -> new LinkedHashMap<>())
+                        .merge(id, one.why(), (first, second) -> first + " " + second)));
+        whys.forEach((remedy, things) -> bench.messages().add((forSheets() ? HazardMessages.HAZARD_UNKNOWN
+                : HazardMessages.HAZARD_UNKNOWN_UNTAUGHT).at(place, "where", where, "thing", String.join("', '", things.keySet()),
+                "why", things.values().stream().distinct().collect(Collectors.joining(" ")), "remedy", remedy)));
     }
 
     /** Whether sheets for the bench may come of the case: a permission for them was given and not taken back. */

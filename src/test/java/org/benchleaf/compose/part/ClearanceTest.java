@@ -222,7 +222,7 @@ class ClearanceTest {
 
     @Test
     void strengths_that_are_not_for_the_public_hold_the_sheets_and_figures_back_where_everybody_reads() {
-        Publication quiet = new Publication(State.CLEARED, "CC-BY-4.0", Optional.empty(), Optional.empty(), false, all(),
+        Publication quiet = new Publication(State.CLEARED, "CC-BY-4.0", Optional.empty(), Optional.empty(), Optional.of(false), all(),
                 Citing.UNSAID, PLACE);
 
         Clearance one = Clearance.on(TODAY, quiet, Audience.EVERYBODY);
@@ -327,7 +327,8 @@ class ClearanceTest {
     }
 
     private static Publication retold(String licence, Permission... permissions) {
-        return new Publication(State.CLEARED, "CC-BY-4.0", Optional.of(SourceLicenceReader.of(licence, PLACE)), Optional.empty(), true,
+        return new Publication(State.CLEARED, "CC-BY-4.0", Optional.of(SourceLicenceReader.of(licence, PLACE)),
+                Optional.empty(), Optional.of(true),
                 List.of(permissions), Citing.UNSAID, PLACE);
     }
 
@@ -353,14 +354,15 @@ class ClearanceTest {
     }
 
     private static TreatmentCase of(State state, Optional<LocalDate> until, List<Permission> permissions) {
-        Publication publication = new Publication(state, "CC-BY-4.0", Optional.empty(), until, true, permissions, Citing.UNSAID, PLACE);
+        Publication publication = new Publication(state, "CC-BY-4.0", Optional.empty(), until, Optional.of(true), permissions,
+                Citing.UNSAID, PLACE);
         PrintObject object = new PrintObject("broadside", "letterpress", Optional.empty(), Optional.empty(), false,
                 new PaperSupport("rag", List.of(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(),
                         Optional.empty(), List.of(), PLACE),
                 Optional.of(new PrintObject.SheetSize(Quantity.of(400, Unit.MILLIMETRE),
                         Quantity.of(300, Unit.MILLIMETRE))), Optional.empty(), Optional.empty(), List.of(), List.of(), List.of(), List.of(),
                         List.of(), PLACE);
-        return new TreatmentCase("case", "A sheet", "A sheet is treated.", Level.FOUNDATION, "en", publication, object,
+        return new TreatmentCase("case", "A sheet", "A sheet is treated.", Optional.of(Level.FOUNDATION), "en", publication, object,
                 List.of(), List.of(), new Proposal(List.of(), List.of(), Optional.empty(), List.of(), Map.of(), List.of(),
                 PLACE), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), new Story(List.of()),
                 CaseSources.NONE, List.of(), true, Set.of(), Untold.NONE, PLACE);
