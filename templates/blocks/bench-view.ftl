@@ -34,10 +34,10 @@
       <#if screen.hold?has_content>
       <p class="screen__do">${screen.hold.stop}</p>
       <#if screen.hold.atMost?has_content><p>${screen.hold.atMost} <b class="screen__latest"></b></p></#if>
+      <#if screen.hold.look?has_content><p>${words.look}: ${screen.hold.look}.</p></#if>
       <p class="screen__release" data-role="${screen.hold.who}"><label>${words.initials}: ${screen.hold.who} <input type="text" maxlength="6" autocomplete="off" autocapitalize="characters"></label>
         <button class="button" type="button">${words.release}</button></p>
       <p class="screen__told" role="status"></p>
-      <#if screen.hold.look?has_content><p>${words.look}: ${screen.hold.look}.</p></#if>
       <#if screen.hold.meanwhile?has_content><details><summary>${words.meanwhile}</summary><p>${screen.hold.meanwhile}.</p></details></#if>
       <#else>
       <#-- What a bath, a change of blotters, a drop or a weight asked for is done once its clock runs; other actions can be opened then. -->
