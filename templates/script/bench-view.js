@@ -95,7 +95,7 @@
     var hold = barred(anchor, [anchor]);
     move(hold < 0 ? first(anchor) : hold);
     /* Who comes to a step past others that are not done is asked as they come. */
-    var why = hold >= 0 ? words["hold-shut"] : noted(anchor).ended ? "" : twice(anchor);
+    var why = hold >= 0 ? words["hold-shut"] : noted(anchor).ended || shut(screens[first(anchor)]) ? "" : twice(anchor);
     if (why) { tell(why, hold < 0 && function () { }); }
   }
   function stageOf(anchor) {
@@ -417,7 +417,7 @@
       released();
       tell("");
       show();
-    }, nameOf(screen), function () { if (!noted(anchor).released) { hush(said); told.textContent = open(anchor); } });
+    }, nameOf(screen), function () { if (!noted(anchor).released) { hush(said); once(anchor); told.textContent = open(anchor); } });
     who.value = initials()[anchor] || "";
     who.addEventListener("input", function () { initials()[anchor] = who.value; bench.keep(); });
     who.addEventListener("keydown", function (event) {
@@ -485,10 +485,15 @@
     var anchor = anchorOf(screen);
     var home = make("div", "screen__fields");
     all("[data-part]", details).forEach(function (item) {
-      field(home, item.textContent, keyOf(item), anchor, item.getAttribute("data-unit") || item.getAttribute("data-before"),
+      field(home, item.textContent, keyOf(item), ownerOf(item), item.getAttribute("data-unit") || item.getAttribute("data-before"),
         item.hasAttribute("data-range") && item, item.hasAttribute("data-until") && item);
     });
+    bench.timers.forEach(function (timer) {
+      if (screens[screenOf(timer)] !== screen) { return; }
+      timer.looks.forEach(function (look) { field(home, look.name, "look/" + look.id, anchor); });
+    });
     if (screen.hasAttribute("data-last")) {
+      weighed(stageOf(anchor)).forEach(function (day) { field(home, bench.dayOf(day.at), day.key, anchor, "g"); });
       ["yes", "no"].forEach(function (as) {
         var line = make("label");
         var box = make("input");
@@ -503,6 +508,8 @@
     }
     return home;
   }
+  /* The dry sheet is weighed before it is wetted, for the step in which it dries. */
+  function ownerOf(item) { return item.getAttribute("data-of") || anchorOf(item.closest(".screen")); }
   function keyOf(item) {
     return [item.getAttribute("data-part"), item.getAttribute("data-bath"), item.getAttribute("data-key")].join("/");
   }
@@ -532,6 +539,7 @@
           : late(begin, begin) ? words["after-closing"] + " (" + closes.join(":") + ")" : fill(words.earliest, { t: bench.when(begin) });
       stage.soonest = mine.began ? 0 : begin;
       stage.until.textContent = ripe(stage) ? until(ripe(stage)) : "";
+      stage.until.hidden = !ripe(stage);
       var screen = screens[first(stage.anchor)];
       if (screen.querySelector(".screen__day")) { tooShort(screen, stage, index); }
       if (screen.querySelector(".screen__latest") && tooLong(screen, stage)) {
@@ -615,7 +623,7 @@
     var home = screens[screenOf(timer)];
     timer.looks = (home ? all("[data-at]", home) : []).map(function (line) {
       var look = { id: timer.id + line.dataset.at, at: Number(line.dataset.at), line: line, of: timer, step: timer.step, what: timer.what,
-        said: timer.what + ": " + line.textContent, when: line.appendChild(make("span")), wait: 0,
+        name: line.textContent.replace(/\s+/g, " "), said: timer.what + ": " + line.textContent, seen: function () { return noted(timer.step)["looked/" + look.id] || {}; }, when: line.appendChild(make("span")), wait: 0,
         mine: function () { return { end: look.end }; },
         /* What is answered answers those before it; what a key closed rings again. */
         snooze: function (seconds) {
@@ -729,11 +737,19 @@
       when.setAttribute("data-rung", String(index));
       one.appendChild(when);
       var buttons = make("div", "ring__buttons");
+      if (timer.of) {
+        ["yes", "no"].forEach(function (as) {
+          buttons.appendChild(act(words["as-" + as], timer, function () { saw(timer, as); }));
+        });
+        one.appendChild(buttons);
+        bell.appendChild(one);
+        return;
+      }
       if (timer.said) {
-        buttons.appendChild(act(words[timer.of ? "answer" : "go-there"], timer, function () {
+        buttons.appendChild(act(words["go-there"], timer, function () {
           timer.snooze();
           quiet(timer);
-          if (!timer.of && document.body.classList.contains("at-bench")) { go(first(timer.step)); }
+          if (document.body.classList.contains("at-bench")) { go("screen" in timer ? timer.screen : first(timer.step)); }
         }));
         one.appendChild(buttons);
         bell.appendChild(one);
@@ -763,6 +779,23 @@
     bell.scrollTop = 0;
     rung = Date.now();
     sound(3);
+  }
+  /* What a look showed is kept with its minute. What was not expected halts the clock, and what the case says to do then is told at once. */
+  function saw(look, as) {
+    var mine = note(look.step);
+    mine["look/" + look.id] = mine["look/" + look.id] || words["as-" + as];
+    mine["looked/" + look.id] = { at: Date.now(), began: look.of.mine().began };
+    look.snooze();
+    if (as === "no") {
+      look.of.pause();
+      var time = Date.now();
+      var screen = screens[screenOf(look.of)];
+      var otherwise = all("details.screen__watch", screen).pop();
+      var text = otherwise && otherwise.querySelector("p").textContent;
+      ringing.push({ id: "else-" + look.id, what: look.what, said: !text || text === screen.querySelector(".screen__do").textContent ? look.said : text,
+        step: look.step, screen: screenOf(look.of), mine: function () { return { end: time }; }, snooze: function () { } });
+    }
+    quiet(look);
   }
   function quiet(timer) {
     ringing = ringing.filter(function (one) { return one !== timer && one.of !== timer && !(timer.of && one.of === timer.of && one.at < timer.at); });
@@ -811,12 +844,40 @@
     if (mine.because) { one.because = mine.because; }
     if (mine.pictures) { one.pictures = mine.pictures; }
     all("[data-part]", view).forEach(function (item) {
-      if (anchorOf(item.closest(".screen")) !== stage.anchor || !mine[keyOf(item)]) { return; }
+      if (ownerOf(item) !== stage.anchor || !mine[keyOf(item)]) { return; }
       var home = bench.home(one, item.getAttribute("data-part"), Number(item.getAttribute("data-bath")));
       if (home.test) { home.what = item.closest(".screen").querySelector(".screen__hand").textContent + ": " + item.textContent; }
       home[item.getAttribute("data-key")] = bench.valueOf(item, mine[keyOf(item)]);
     });
+    looked(stage).forEach(function (look, index) {
+      var home = bench.home(one, "looks", index + 1);
+      home.what = look.of.label + ": " + look.name;
+      if (look.seen().at) {
+        home.at = bench.stampText(look.seen().at);
+        home.after = Math.floor(Math.max(0, look.seen().at - look.seen().began) / 60000) + " min";
+      }
+      if (mine["look/" + look.id]) { home.seen = mine["look/" + look.id]; }
+    });
+    weighed(stage).forEach(function (day, index) {
+      if (!mine[day.key]) { return; }
+      var home = bench.home(one, "days", index + 1);
+      home.on = bench.stampText(day.at).slice(0, 10);
+      home.mass = mine[day.key].replace(",", ".") + " g";
+    });
     return one;
+  }
+  /* Looks that were answered or of which something was written. */
+  function looked(stage) {
+    return bench.timers.filter(function (timer) { return timer.step === stage.anchor; }).reduce(function (looks, timer) { return looks.concat(timer.looks); }, [])
+      .filter(function (look) { return look.seen().at || noted(stage.anchor)["look/" + look.id]; });
+  }
+  /* A sheet that dries for days is weighed on each of them, and on those that it takes longer. */
+  function weighed(stage) {
+    var began = noted(stage.anchor).began;
+    var until = noted(stage.anchor).ended || Date.now();
+    var days = !began || stage.least < 864e5 || !all("[data-screen='" + stage.anchor + "'] [data-part=weighing]", view).length ? 0
+      : Math.max(stage.least, until - began) / 864e5;
+    return Array.from({ length: Math.floor(days) }, function (none, index) { return { key: "day/" + (index + 1), at: began + (index + 1) * 864e5 }; });
   }
   function saved() { return JSON.stringify(whole(), null, 2) + "\n"; }
   /* The same on paper: a line for each thing that was written down. */

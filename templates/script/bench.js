@@ -76,7 +76,7 @@
   function home(one, part, bath) {
     if (!bath) { return one[part] || (one[part] = {}); }
     var list = one[part] || (one[part] = []);
-    var number = { changes: "change", tests: "test" }[part] || "bath";
+    var number = { changes: "change", tests: "test", looks: "look", days: "day" }[part] || "bath";
     var found = list.filter(function (one) { return one[number] === bath; })[0];
     if (!found) { found = {}; found[number] = bath; list.push(found); }
     return found;
@@ -160,7 +160,7 @@
     var heading = step.querySelector(".strip__kind").textContent;
     var self = {
       id: id, label: label, step: step.id, what: label + words.comma + " " + heading, item: item,
-      then: item.getAttribute("data-then"), kind: item.getAttribute("data-kind"), due: Number(item.getAttribute("data-due")), mine: mine, left: left, length: length, start: start, snooze: snooze,
+      then: item.getAttribute("data-then"), kind: item.getAttribute("data-kind"), due: Number(item.getAttribute("data-due")), mine: mine, left: left, length: length, start: start, pause: pause, snooze: snooze,
       answer: answer, stop: stop, resume: resume, over: over, spare: spare, face: face, paint: paint, usual: usual,
       tick: function () { if (mine().end) { speak(); paint(); } }
     };
@@ -244,10 +244,12 @@
       touched = Date.now();
       status.textContent = now.began ? status.textContent : bench.bar(self);
       if (!now.began && status.textContent) { return; }
-      if (now.end) {
-        save({ length: length(), left: left(), said: now.said, began: now.began, due: now.due });
-        paint();
-      } else { start(); }
+      if (now.end) { pause(); } else { start(); }
+    }
+    function pause() {
+      var now = mine();
+      save({ length: length(), left: left(), said: now.said, began: now.began, due: now.due });
+      paint();
     }
     function extend(seconds) {
       var now = mine();

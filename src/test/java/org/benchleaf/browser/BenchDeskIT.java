@@ -331,7 +331,7 @@ class BenchDeskIT {
         atTheBench((window, clock) -> {
             assertThat(window.texts("return [...document.querySelectorAll('[data-screen=step-dry] .screen__amount')].map(line =>"
                     + "line.textContent.replace(/\\s+/g, ' ').trim());")).hasSize(5).startsWith(
-                            "weight: on now, and again after each change 4 kg", "then the weight again 4 kg");
+                            "board and weight: now, again after each change 4 kg", "then the weight again 4 kg");
         });
     }
 
@@ -706,6 +706,69 @@ class BenchDeskIT {
         });
     }
 
+    /** As the case says: if colour leaves the stamp, the carrier is lifted out and the stamp blotted at once. */
+    @Test
+    void a_look_that_shows_what_was_not_expected_halts_the_clock_and_tells_what_to_do_and_each_look_is_kept_with_its_minute() {
+        whereAllIsReleased((window, clock) -> {
+            atStep(window, "step-wash");
+            pressed(window, BATH, IN);
+            clock.set(60);
+            clock.set(63);
+            answered(window, "As expected");
+            clock.set(5 * 60);
+            clock.set(6 * 60 + 3);
+            clock.set(6 * 60 + 5);
+            answered(window, "Not as expected");
+            assertThat(window.texts("return [document.querySelector('dialog[open] .ring__what').textContent];")).singleElement()
+                    .asString().startsWith("If colour leaves the stamp, lift the carrier out");
+            clock.set(8 * 60);
+            assertThat(digits(window, BATH)).isEqualTo("13:55");
+            answered(window, "Go there");
+            assertThat(screen(window)).isEqualTo("7. Washing Bath 1");
+            window.run("const write = document.querySelector('.screen:not([hidden]) .screen__write'); write.open = true;"
+                    + "write.dispatchEvent(new Event('toggle')); const box = [...write.querySelectorAll('label')]"
+                    + ".find(one => one.textContent.includes('5 min')).querySelector('input'); box.value = 'violet at the edge';"
+                    + "box.dispatchEvent(new Event('input'));");
+            assertThat(frontMatter(saved(window))).containsPattern("# looked Bath 1: Look colour at 1 min, [-0-9]+ [0-9:]+: As expected")
+                    .containsPattern("# looked Bath 1: Look colour at 5 min, [-0-9]+ [0-9:]+: violet at the edge");
+        });
+    }
+
+    /** The tide table is weighed before it is misted, when it is dry, and on each of its 3 days between blotters. */
+    @Test
+    void the_dry_sheet_is_weighed_before_it_is_wetted_and_on_each_day_of_its_drying() {
+        whereAllIsReleased((window, clock) -> {
+            String write = "const write = document.querySelector('.screen:not([hidden]) .screen__write'); write.open = true;"
+                    + "write.dispatchEvent(new Event('toggle')); const labels = [...write.querySelectorAll('label')];";
+            atStep(window, "step-relax");
+            forward(window);
+            window.run(write + "const box = labels[0].querySelector('input'); box.value = '9,6'; box.dispatchEvent(new Event('input'));");
+            pressed(window, CHANGE, "Start");
+            clock.set(2 * 24 * 3600);
+            atStep(window, "step-dry");
+            assertThat(window.texts(write + "return [labels[0].textContent, labels[0].querySelector('input').value];"))
+                    .containsExactly("Dry sheet, g", "9,6");
+            window.run("document.querySelector('.screen[data-screen=step-dry][data-last] .screen__write').open = true;");
+            window.until("document.querySelector('.screen[data-screen=step-dry][data-last] .screen__fields input')");
+            assertThat(window.texts("const labels = [...document.querySelectorAll("
+                    + "'.screen[data-screen=step-dry][data-last] .screen__fields label')].slice(0, 3);"
+                    + "const box = labels[0].firstElementChild;"
+                    + "box.value = '10.4'; box.dispatchEvent(new Event('input')); return labels.map(label => label.textContent);"))
+                    .containsExactly("3 Mar, g", "4 Mar, g", "Thu, g");
+            assertThat(frontMatter(saved(window))).contains("# weighed 2026-03-03: 10.4 g").contains("weighing: {dry: 9.6 g}");
+        });
+    }
+
+    /** The case keeps the cleaning of its surface away from the stamp. */
+    @Test
+    void what_is_kept_away_from_stands_on_the_screen_before_its_clock_runs() {
+        atTheBench((window, clock) -> {
+            atStep(window, "step-surface-clean");
+            assertThat(window.run("return document.querySelector('.screen:not([hidden])').innerText;")).asString()
+                    .contains("Keep away from").contains("stamp");
+        });
+    }
+
     @Test
     void what_is_done_begins_again_only_when_that_is_asked_for_twice() {
         whereAllIsReleased((window, clock) -> {
@@ -926,7 +989,7 @@ class BenchDeskIT {
             assertThat(window.texts(rung)).containsExactly("Bath 1, 7. Washing: Look colour at 1 min | now");
             assertThat(digits(window, BATH)).isEqualTo("19:00");
             clock.set(63);
-            answered(window, "Done");
+            answered(window, "As expected");
             clock.set(240);
             assertThat(rings(window)).isFalse();
             clock.set(6 * 60);
@@ -941,7 +1004,7 @@ class BenchDeskIT {
             assertThat(window.texts(rung)).as("rings again when a key closed it")
                     .containsExactly("Bath 1, 7. Washing: Look colour at 5 min | 02:04 ago");
             clock.set(7 * 60 + 7);
-            answered(window, "Done");
+            answered(window, "As expected");
             window.again();
             clock.set(7 * 60 + 10);
             assertThat(rings(window)).isFalse();
