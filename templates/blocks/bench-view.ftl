@@ -62,15 +62,15 @@
       <#if screen.folded><details class="screen__watch"><summary>${words.do}</summary><p>${screen.action}</p></details></#if>
       <#if screen.otherwise?has_content><details class="screen__watch"><summary>${screen.otherwise.name}</summary><p>${screen.otherwise.value}</p></details></#if>
       <#if screen.drawn>
-      <details class="screen__drawings"><summary aria-label="${words.drawings}: ${screen.name}">${words.drawings}</summary></details>
+      <details class="screen__drawings"><summary>${words.drawings}</summary></details>
       </#if>
       <#if screen.told?has_content>
-      <details class="screen__more"><summary aria-label="${words.more}: ${screen.name}">${words.more}</summary>
+      <details class="screen__more"><summary>${words.more}</summary>
         <dl class="strip__told"><#list screen.told as fact><div><dt>${fact.name}</dt><dd>${fact.value}</dd></div></#list></dl>
       </details>
       </#if>
       <#if screen.notes?has_content || screen.last>
-      <details class="screen__write"><summary aria-label="${words.write}: ${screen.name}">${words.write}</summary>
+      <details class="screen__write"><summary>${words.write}</summary>
         <#if screen.notes?has_content><ul hidden><#list screen.notes as note><li data-part="${note.part}" data-bath="${note.bath?c}" data-key="${note.key}"<#if note.of?has_content> data-of="${note.of}"</#if><#if note.before?has_content> data-before="${note.before}"</#if><#if note.unit?has_content> data-unit="${note.unit}"</#if><#if note.range?has_content> data-low="${note.range.low?c}" data-high="${note.range.high?c}" data-range="${note.range.text}"</#if><#if note.sight?has_content><#if note.sight.there?has_content> data-there="${note.sight.there}"</#if> data-until="${note.sight.until}"</#if>>${note.label}</li></#list></ul></#if>
       </details>
       </#if>

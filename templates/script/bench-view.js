@@ -168,6 +168,12 @@
       if (hold >= 0) { tell(words["hold-shut"]); }
     })).classList.add("strip__bench");
   });
+  /* What opens is heard with the name of its screen. */
+  screens.forEach(function (screen) {
+    all(":is(.screen__more, .screen__write, .screen__drawings) > summary", screen).forEach(function (summary) {
+      summary.setAttribute("aria-label", summary.textContent + ": " + nameOf(screen));
+    });
+  });
   /* The drawings are the step's own, under ids of their own. */
   all(".screen__drawings").forEach(function (home) {
     var step = document.getElementById(anchorOf(home.closest(".screen")));

@@ -900,7 +900,7 @@ class BenchDeskIT {
                     + "return (at.setHours(15, 6, 0, 0) - now) / 1000;")).longValue();
             clock.set(three);
             assertThat(window.run(day))
-                    .isEqualTo("Too late today: last blotter change at 20:39, after closing.");
+                    .isEqualTo("Last blotter change 20:39, after closing.");
         });
     }
 
