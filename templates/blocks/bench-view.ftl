@@ -34,15 +34,15 @@
       <#if screen.hold?has_content>
       <p class="screen__do">${screen.hold.stop}</p>
       <#if screen.hold.atMost?has_content><p>${screen.hold.atMost} <b class="screen__latest"></b></p></#if>
+      <#if screen.hold.look?has_content><p>${words.look}: ${screen.hold.look}.</p></#if>
       <p class="screen__release" data-role="${screen.hold.who}"><label>${words.initials}: ${screen.hold.who} <input type="text" maxlength="6" autocomplete="off" autocapitalize="characters"></label>
         <button class="button" type="button">${words.release}</button></p>
       <p class="screen__told" role="status"></p>
-      <#if screen.hold.look?has_content><p>${words.look}: ${screen.hold.look}.</p></#if>
       <#if screen.hold.meanwhile?has_content><details><summary>${words.meanwhile}</summary><p>${screen.hold.meanwhile}.</p></details></#if>
       <#else>
       <#-- What a bath, a change of blotters, a drop or a weight asked for is done once its clock runs; other actions can be opened then. -->
-      <#assign past = screen.clocks?filter(clock -> clock.timer?contains("-bath-") || clock.timer?contains("-change-"))?has_content?then(" screen__past", "")>
-      <#assign done = (screen.folded || past != "" || screen.clocks?filter(clock -> clock.timer?contains("-drop-") || clock.timer?ends_with("-weight"))?has_content)?then(" screen__past", "")>
+      <#assign past = screen.clocks?filter(clock -> ["BATH", "CHANGE"]?seq_contains(clock.kind?string))?has_content?then(" screen__past", "")>
+      <#assign done = (screen.folded || past != "" || screen.clocks?filter(clock -> ["DROP", "WEIGHT"]?seq_contains(clock.kind?string))?has_content)?then(" screen__past", "")>
       <#if screen.action?has_content><p class="screen__do${done}">${screen.action}</p></#if>
       <#if screen.amount?has_content><p class="screen__amount${past}"><span>${screen.amount.name}</span> <b>${screen.amount.value}</b></p></#if>
       <#if screen.see?has_content><p class="screen__see<#if !screen.action?has_content> screen__do</#if>"><b>${screen.see.name}</b> ${screen.see.value}</p></#if>
@@ -50,7 +50,7 @@
       <#list screen.looks as look><p class="screen__see screen__watch" data-at="${look.at?c}"><b>${look.what.name}</b> ${look.what.value}</p></#list>
       <#if screen.until?has_content><p class="screen__see"><b>${screen.until.name}</b> ${screen.until.value}</p></#if>
       <#list screen.clocks as clock>
-      <div class="screen__time" data-face="${clock.timer}"><#if clock.label?has_content><b<#if clock.timer?ends_with("-whole")> class="screen__past"</#if>>${clock.label}</b></#if></div>
+      <div class="screen__time" data-face="${clock.timer}"><#if clock.label?has_content><b<#if clock.kind?string == "WHOLE"> class="screen__past"</#if>>${clock.label}</b></#if></div>
       <#else>
       <div class="screen__time"></div>
       </#list>
@@ -62,16 +62,16 @@
       <#if screen.folded><details class="screen__watch"><summary>${words.do}</summary><p>${screen.action}</p></details></#if>
       <#if screen.otherwise?has_content><details class="screen__watch"><summary>${screen.otherwise.name}</summary><p>${screen.otherwise.value}</p></details></#if>
       <#if screen.drawn>
-      <details class="screen__drawings"><summary aria-label="${words.drawings}: ${screen.name}">${words.drawings}</summary></details>
+      <details class="screen__drawings"><summary>${words.drawings}</summary></details>
       </#if>
       <#if screen.told?has_content>
-      <details class="screen__more"><summary aria-label="${words.more}: ${screen.name}">${words.more}</summary>
+      <details class="screen__more"><summary>${words.more}</summary>
         <dl class="strip__told"><#list screen.told as fact><div><dt>${fact.name}</dt><dd>${fact.value}</dd></div></#list></dl>
       </details>
       </#if>
       <#if screen.notes?has_content || screen.last>
-      <details class="screen__write"><summary aria-label="${words.write}: ${screen.name}">${words.write}</summary>
-        <#if screen.notes?has_content><ul hidden><#list screen.notes as note><li data-part="${note.part}" data-bath="${note.bath?c}" data-key="${note.key}"<#if note.before?has_content> data-before="${note.before}"</#if><#if note.unit?has_content> data-unit="${note.unit}"</#if><#if note.range?has_content> data-low="${note.range.low?c}" data-high="${note.range.high?c}" data-range="${note.range.text}"</#if><#if note.sight?has_content><#if note.sight.there?has_content> data-there="${note.sight.there}"</#if> data-until="${note.sight.until}"</#if>>${note.label}</li></#list></ul></#if>
+      <details class="screen__write"><summary>${words.write}</summary>
+        <#if screen.notes?has_content><ul hidden><#list screen.notes as note><li data-part="${note.part}" data-bath="${note.bath?c}" data-key="${note.key}"<#if note.of?has_content> data-of="${note.of}"</#if><#if note.before?has_content> data-before="${note.before}"</#if><#if note.unit?has_content> data-unit="${note.unit}"</#if><#if note.range?has_content> data-low="${note.range.low?c}" data-high="${note.range.high?c}" data-range="${note.range.text}"</#if><#if note.sight?has_content><#if note.sight.there?has_content> data-there="${note.sight.there}"</#if> data-until="${note.sight.until}"</#if>>${note.label}</li></#list></ul></#if>
       </details>
       </#if>
       </#if>

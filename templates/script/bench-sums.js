@@ -64,7 +64,14 @@
     made.value = one.now;
     made.dataset.own = one.own;
     made.dataset.put = figure.split(".")[0] + one.label;
-    made.addEventListener("change", function () { change(figure, one.label, one.own, plain(made.value)); });
+    made.addEventListener("change", function () {
+      var text = plain(made.value);
+      var bare = /^[\d.,]+$/.test(text) && /[^\d.,]/.test(one.own);
+      if (made.nextSibling) { made.nextSibling.remove(); }
+      /* A number without its unit is not guessed at. */
+      if (bare) { made.after(element("span", "bench-sums__note", words.unit.replace("[one]", text + one.own.replace(/^[\d.,\s]+/, " ")))); }
+      else { change(figure, one.label, one.own, text); }
+    });
     return made;
   }
   /* The same fields at the bench, under the amount that follows from them; of a tray its length, width and depth. */

@@ -20,7 +20,7 @@
       least: Number(item.getAttribute("data-least")) * 1000, after: item.getAttribute("data-after").split(" ").filter(Boolean),
       wait: Number(item.getAttribute("data-wait")) * 1000,
       name: item.querySelector("span").textContent, when: item.querySelector(".screen__when"),
-      open: item.querySelector("button") };
+      open: item.querySelector("button"), until: make("b") };
   });
   var phone = window.matchMedia("(max-width: 40rem), (max-height: 26rem)");
   var read = document.getElementById("tick-briefing");
@@ -58,13 +58,21 @@
     show();
     middle.scrollTop = 0;
     said.classList.add("bench__said--unseen");
+    said.style.cssText = "";
     said.textContent = quiet ? "" : fill(words.at, { name: nameOf(screens[index]) });
     if (!view.contains(document.activeElement)) { middle.focus({ preventScroll: true }); }
   }
   /* Where one stands is heard only, for it is seen already. */
-  function tell(text) {
+  function tell(text, act) {
     said.classList.remove("bench__said--unseen");
+    said.style.cssText = "";
     said.textContent = text;
+    if (act) { said.append(" ", bench.button(words["go-on"], text, function () { hush(said); act(); })); }
+  }
+  /* What is said no longer leaves its place empty: nothing moves under a finger. */
+  function hush(line, text) {
+    if (!line.classList.contains("bench__said--unseen") && line.offsetHeight) { line.style.cssText = "display:block;min-block-size:" + line.offsetHeight + "px"; }
+    line.textContent = text || "";
   }
   function first(anchor) {
     return screens.indexOf(screens.filter(function (screen) { return anchorOf(screen) === anchor; })[0]);
@@ -87,8 +95,8 @@
     var hold = barred(anchor, [anchor]);
     move(hold < 0 ? first(anchor) : hold);
     /* Who comes to a step past others that are not done is asked as they come. */
-    var why = hold >= 0 ? words["hold-shut"] : noted(anchor).ended ? "" : twice(anchor);
-    if (why) { tell(why); }
+    var why = hold >= 0 ? words["hold-shut"] : noted(anchor).ended || shut(screens[first(anchor)]) ? "" : twice(anchor);
+    if (why) { tell(why, hold < 0 && function () { }); }
   }
   function stageOf(anchor) {
     return stages.filter(function (stage) { return stage.anchor === anchor; })[0];
@@ -160,6 +168,12 @@
       if (hold >= 0) { tell(words["hold-shut"]); }
     })).classList.add("strip__bench");
   });
+  /* What opens is heard with the name of its screen. */
+  screens.forEach(function (screen) {
+    all(":is(.screen__more, .screen__write, .screen__drawings) > summary", screen).forEach(function (summary) {
+      summary.setAttribute("aria-label", summary.textContent + ": " + nameOf(screen));
+    });
+  });
   /* The drawings are the step's own, under ids of their own. */
   all(".screen__drawings").forEach(function (home) {
     var step = document.getElementById(anchorOf(home.closest(".screen")));
@@ -210,6 +224,7 @@
       home = each;
     });
     if (!home) { return; }
+    if (screen.hasAttribute("data-last")) { home.appendChild(stageOf(anchor).until); }
     if (screen.hasAttribute("data-last") || screen.hasAttribute("data-enough")) { home.appendChild(screen.hasAttribute("data-enough") ? stamp(anchor, "ended", words["no-bath"], words.ended, leadOn)
       : stamp(anchor, "ended", words.end, words.ended)); }
   });
@@ -228,10 +243,18 @@
         if (timer.step === anchor) { if (on) { timer.stop(true); } else { timer.resume(); } }
       });
     }
+    if (key === "began") { hush(said); } else { ticked(anchor, on); }
     bench.keep();
     stamps();
     begun(anchor);
     times();
+  }
+  /* What is done is ticked off on the sheet too. */
+  function ticked(anchor, on) {
+    var box = all("#" + anchor + " .tick input").pop();
+    if (!box || box.checked === !!on) { return; }
+    box.checked = !!on;
+    box.dispatchEvent(new Event("change"));
   }
   /* One tap writes the time down, another takes it back. */
   function stamp(anchor, key, before, after, then) {
@@ -240,11 +263,13 @@
     var made = bench.button(before, step, function () {
       if (bench.soon(touched, 1000)) { return; }
       touched = Date.now();
-      var why = key === "began" && !noted(anchor).ended && twice(anchor);
-      if (why) { tell(why); return; }
+      var why = noted(anchor).ended ? "" : key === "began" ? twice(anchor) : unripe(anchor);
+      if (why) { tell(why, act); } else { act(); }
+    });
+    function act() {
       mark(anchor, key, !noted(anchor)[key]);
       if (then) { then(anchor); }
-    });
+    }
     made.stampOf = paint;
     function paint() {
       var time = noted(anchor)[key];
@@ -261,18 +286,35 @@
     hold = hold < 0 && shut(screens[first(timer.step)]) ? first(timer.step) : hold;
     var text = !read.checked ? words["briefing-first"]
       : hold < 0 ? "" : fill(words["hold-before"], { name: stageOf(anchorOf(screens[hold])).name });
-    text = text || twice(timer.step);
-    if (text) { tell(text); }
-    return text;
+    var why = text || twice(timer.step);
+    if (why) { tell(why, !text && timer.start); }
+    return why;
   };
-  /* What is marked as done, or comes past what is not, begins only when that is asked for twice. */
+  function once(key) {
+    var keys = state().asked || (state().asked = {});
+    if (keys[key]) { return false; }
+    keys[key] = 1;
+    return bench.keep() || true;
+  }
+  /* What is marked as done, comes past what is not, or before its day, begins only when that is asked for twice. */
   function twice(anchor) {
     var over = noted(anchor).ended;
-    var once = state().asked || (state().asked = {});
-    if (over ? asked === over : noted(anchor).began || once[anchor] || !undone(anchor).length) { return ""; }
-    if (over) { asked = over; } else { once[anchor] = 1; bench.keep(); }
-    return over ? fill(words["done-sure"], { t: bench.when(over) }) : open(anchor) + " " + words["begin-sure"];
+    var stage = stageOf(anchor);
+    var early = stage.wait && stage.soonest > Date.now() ? stage.name + words.comma + " " + fill(words.earliest, { t: bench.when(stage.soonest) }) + ". " : "";
+    if (over ? asked === over : noted(anchor).began || !early && !undone(anchor).length || !once(anchor)) { return ""; }
+    if (over) { asked = over; }
+    return over ? fill(words["done-sure"], { t: bench.when(over) }) : (undone(anchor).length ? open(anchor) + " " : "") + early + words["begin-sure"];
   }
+  /* What takes longer than a day at the bench has its day; before that it is marked as done only when that is asked for twice. */
+  function ripe(stage) {
+    var began = noted(stage.anchor).began;
+    return began && stage.least > 36e6 && !noted(stage.anchor).ended ? began + stage.least : 0;
+  }
+  function unripe(anchor) {
+    var day = ripe(stageOf(anchor));
+    return day > Date.now() && once("end-" + anchor) ? fill(words["ends-at"], { what: stageOf(anchor).name, t: bench.when(day) }) + ". " + words["end-sure"] : "";
+  }
+  function until(day) { return fill(words["ends-at"], { what: "", t: bench.when(day) }).trim(); }
   var asked = 0;
   bench.began = function (timer) {
     if (!noted(timer.step).began) {
@@ -280,6 +322,8 @@
       bench.keep();
     }
     begun(timer.step);
+    hush(said);
+    middle.scrollTop = 0;
     if (awaken() && !state().heard) {
       sound(1);
       state().heard = 1;
@@ -292,9 +336,22 @@
   /* Hold points. */
   function undone(anchor) {
     var index = stages.findIndex(function (stage) { return stage.anchor === anchor; });
-    return stages.slice(0, index).filter(function (stage) { return !noted(stage.anchor).ended; }).map(function (stage) { return stage.name; });
+    return stages.slice(0, index).filter(function (stage) { return !noted(stage.anchor).ended; });
   }
-  function open(anchor) { return fill(words["hold-undone"], { what: undone(anchor).map(parseFloat).join(", ") }); }
+  /* Three in a row are told as from the first to the last; where a clock still runs, when it is due. */
+  function open(anchor) {
+    var runs = [];
+    undone(anchor).forEach(function (stage) {
+      var last = runs[runs.length - 1];
+      var one = { from: parseFloat(stage.name), to: parseFloat(stage.name), due: bench.timers.filter(function (timer) {
+        return timer.step === stage.anchor && timer.mine().end && !timer.mine().answered;
+      }).map(function (timer) { return " (" + fill(words.due, { u: bench.when(timer.mine().end) }) + ")"; })[0] || "" };
+      if (last && !last.due && !one.due && last.to + 1 === one.to) { last.to = one.to; } else { runs.push(one); }
+    });
+    return fill(words["hold-undone"], { what: runs.map(function (run) {
+      return run.from + (run.to > run.from ? (run.to > run.from + 1 ? "–" : ", ") + run.to : "") + run.due;
+    }).join(", ") });
+  }
   /* When a step ended: as it was marked, or when its time ran out, if that was before. */
   function ending(anchor) {
     var timer = bench.timers.filter(function (timer) { return timer.step === anchor && timer.kind === "whole"; })[0];
@@ -356,15 +413,19 @@
     bench.sure(free, words.again, function () { return noted(anchor).released || who.value.trim() && undone(anchor).length; }, function () {
       var by = who.value.trim();
       if (bench.soon(touched, 1000)) { released(); return; }
-      if (!by) { told.textContent = words["hold-initials"]; who.focus(); return; }
+      if (!by && !noted(anchor).released) { told.textContent = words["hold-initials"]; who.focus(); return; }
       touched = Date.now();
+      who.value = "";
+      delete initials()[anchor];
       if (noted(anchor).released) { delete note(anchor).released; }
       else { note(anchor).released = { by: by, role: home.getAttribute("data-role"), at: Date.now() }; }
       bench.keep();
       released();
       tell("");
       show();
-    }, nameOf(screen), function () { if (!noted(anchor).released) { told.textContent = open(anchor); } });
+    }, nameOf(screen), function () { if (!noted(anchor).released) { hush(said); once(anchor); told.textContent = open(anchor); } });
+    who.value = initials()[anchor] || "";
+    who.addEventListener("input", function () { initials()[anchor] = who.value; bench.keep(); });
     who.addEventListener("keydown", function (event) {
       if (event.key === "Enter") { free.click(); }
     });
@@ -374,12 +435,13 @@
         + (undone(anchor).length ? ". " + open(anchor) : "");
       bench.call(free, by ? words["take-back"] : usual, nameOf(screen));
       who.parentNode.hidden = !!by;
-      if (by) { who.value = by.by; }
     }
     screen.released = released;
     home.before(make("p", "screen__day"));
     released();
   });
+
+  function initials() { return state().initials || (state().initials = {}); }
 
   /* What is written down; fields are made when they are asked for. */
   all(".screen__write", view).forEach(function (details) {
@@ -398,12 +460,14 @@
     home.appendChild(line);
     var told = home.appendChild(make("p", "screen__told"));
     told.setAttribute("role", "status");
-    box.addEventListener("change", function () {
-      if (words1 && box.value.trim() && !/^\d+([.,]\d+)?$/.test(box.value.trim())) { told.textContent = words["read-number"]; return; }
+    /* Kept while it is written; told when it is left. */
+    function keep() {
+      if (words1 && box.value.trim() && !/^\d+([.,]\d+)?$/.test(box.value.trim())) { return false; }
       note(anchor)[key] = box.value.trim();
-      bench.keep();
-      compare();
-    });
+      return bench.keep() || true;
+    }
+    box.addEventListener("input", keep);
+    box.addEventListener("change", function () { if (keep()) { compare(); } else { told.textContent = words["read-number"]; } });
     /* What is written down is told to lie within, above or below what the sheet gives; nothing hangs on it. */
     function compare() {
       var number = Number(box.value.replace(",", "."));
@@ -427,10 +491,15 @@
     var anchor = anchorOf(screen);
     var home = make("div", "screen__fields");
     all("[data-part]", details).forEach(function (item) {
-      field(home, item.textContent, keyOf(item), anchor, item.getAttribute("data-unit") || item.getAttribute("data-before"),
+      field(home, item.textContent, keyOf(item), ownerOf(item), item.getAttribute("data-unit") || item.getAttribute("data-before"),
         item.hasAttribute("data-range") && item, item.hasAttribute("data-until") && item);
     });
+    bench.timers.forEach(function (timer) {
+      if (screens[screenOf(timer)] !== screen) { return; }
+      timer.looks.forEach(function (look) { field(home, look.name, "look/" + look.id, anchor); });
+    });
     if (screen.hasAttribute("data-last")) {
+      weighed(stageOf(anchor)).forEach(function (day) { field(home, bench.dayOf(day.at), day.key, anchor, "g"); });
       ["yes", "no"].forEach(function (as) {
         var line = make("label");
         var box = make("input");
@@ -445,13 +514,22 @@
     }
     return home;
   }
+  /* The dry sheet is weighed before it is wetted, for the step in which it dries. */
+  function ownerOf(item) { return item.getAttribute("data-of") || anchorOf(item.closest(".screen")); }
   function keyOf(item) {
     return [item.getAttribute("data-part"), item.getAttribute("data-bath"), item.getAttribute("data-key")].join("/");
   }
 
   /* The clock of the day: from what was begun and ended, else from the earliest end of what must be finished first. */
+  var painted = "";
   function times() {
     var ends = {};
+    /* What was stamped yesterday has its date today. */
+    if (painted !== new Date(Date.now()).toDateString()) {
+      painted = new Date(Date.now()).toDateString();
+      stamps();
+      screens.forEach(function (screen) { if (screen.released) { screen.released(); } });
+    }
     stages.forEach(function (stage, index) {
       var mine = noted(stage.anchor);
       /* Where one of the steps before ends on another day, nobody can tell yet when this one begins. */
@@ -462,9 +540,12 @@
       var end = mine.ended || (begin ? Math.max(begin + stage.least, mine.began ? Date.now() : 0) : undefined);
       ends[stage.anchor] = mine.ended ? end : begin && !late(begin, end) ? end : undefined;
       var text = mine.ended ? fill(words.ended, { t: bench.when(mine.ended) })
-        : mine.began ? fill(words.began, { t: bench.when(mine.began) })
-          : !begin ? "" : begin - Date.now() > 864e5 ? fill(words.earliest, { t: bench.stampText(begin).slice(0, 10) })
-          : late(begin, begin) ? words["after-closing"] : fill(words.earliest, { t: bench.when(begin) });
+        : mine.began ? fill(words.began, { t: bench.when(mine.began) }) + (ripe(stage) ? words.comma + " " + until(ripe(stage)) : "")
+          : !begin ? "" : begin - Date.now() > 864e5 ? fill(words.earliest, { t: bench.dayOf(begin) })
+          : late(begin, begin) ? words["after-closing"] + " (" + closes.join(":") + ")" : fill(words.earliest, { t: bench.when(begin) });
+      stage.soonest = mine.began ? 0 : begin;
+      stage.until.textContent = ripe(stage) ? until(ripe(stage)) : "";
+      stage.until.hidden = !ripe(stage);
       var screen = screens[first(stage.anchor)];
       if (screen.querySelector(".screen__day")) { tooShort(screen, stage, index); }
       if (screen.querySelector(".screen__latest") && tooLong(screen, stage)) {
@@ -493,14 +574,20 @@
       list.push({ end: end, timer: timer });
       for (var last = timer, follow = after(timer); follow && follow !== timer && !follow.mine().began && list.length < 12;
         last = follow, follow = after(follow)) {
-        end += follow.length() * 1000 + between(last, follow);
-        list.push({ end: end, timer: follow });
+        var from = end + between(last, follow);
+        end = from + follow.length() * 1000;
+        list.push({ end: follow.kind === "bath" ? from : end, timer: follow, text: words.earliest });
       }
+    });
+    /* A step of days, where none of its clocks is told. */
+    stages.forEach(function (stage) {
+      if (!ripe(stage) || list.some(function (one) { return one.timer.step === stage.anchor; })) { return; }
+      list.push({ end: ripe(stage), timer: { kind: "whole", step: stage.anchor, id: 0 } });
     });
     list.sort(function (one, other) { return one.end - other.end; });
     /* What the screen itself counts is not told once more at its head. */
     var text = list.slice(0, 3).filter(function (one) { return !here.querySelector("[data-face='" + one.timer.id + "']"); }).map(function (one) {
-      return fill(one.text || words[one.end <= Date.now() ? "due-now" : one.timer.kind === "change" || one.timer.kind === "look" ? "due-at" : "ends-at"],
+      return (one.text === words.earliest ? one.timer.label + words.comma + " " : "") + fill(one.text || words[one.end <= Date.now() ? "due-now" : one.timer.kind === "change" || one.timer.kind === "look" ? "due-at" : "ends-at"],
         { t: bench.when(one.end), what: one.timer.kind === "whole" ? stageOf(one.timer.step).name : one.timer.label });
     });
     if (strip.getAttribute("data-text") === text.join()) { return; }
@@ -542,7 +629,7 @@
     var home = screens[screenOf(timer)];
     timer.looks = (home ? all("[data-at]", home) : []).map(function (line) {
       var look = { id: timer.id + line.dataset.at, at: Number(line.dataset.at), line: line, of: timer, step: timer.step, what: timer.what,
-        said: timer.what + ": " + line.textContent, when: line.appendChild(make("span")), wait: 0,
+        name: line.textContent.replace(/\s+/g, " "), said: timer.what + ": " + line.textContent, seen: function () { return noted(timer.step)["looked/" + look.id] || {}; }, when: line.appendChild(make("span")), wait: 0,
         mine: function () { return { end: look.end }; },
         /* What is answered answers those before it; what a key closed rings again. */
         snooze: function (seconds) {
@@ -618,8 +705,9 @@
   bell.setAttribute("role", "alertdialog");
   document.body.appendChild(bell);
   bench.ring = function (timer) {
-    if (ringing.indexOf(timer) < 0) {
-      ringing.push(timer);
+    if (ringing.indexOf(timer) < 0) { ringing.push(timer); }
+    /* A step that rang and has in the meantime taken as long as it may is no longer gone on with. */
+    if (tolled !== ringing.map(saying).join()) {
       toll();
     } else if (bell.open && Date.now() - rung > 30000 && Date.now() - timer.mine().end < 300000) {
       rung = Date.now();
@@ -627,7 +715,13 @@
     }
     all("[data-rung]", bell).forEach(function (line) { line.textContent = ago(ringing[Number(line.getAttribute("data-rung"))]); });
   };
-  function dueOf(timer) { return timer.mine().due || timer.mine().end; }
+  var tolled = "";
+  function saying(timer) { return timer.said || timer.over(timer.what); }
+  /* Who looked and went on is late from the time to which they went on, at most from when it had to be over. */
+  function dueOf(timer) {
+    var now = timer.mine();
+    return timer.kind !== "whole" ? now.due || now.end : Math.min(now.end, timer.due ? now.began + timer.due * 1000 : Infinity);
+  }
   function ago(timer) {
     var late1 = Math.floor((Date.now() - dueOf(timer)) / 1000);
     return late1 < 5 ? words["ended-now"] : fill(words["ended-ago"], { time: bench.digits(late1) });
@@ -639,20 +733,29 @@
   function toll() {
     bell.textContent = "";
     ringing.sort(function (one, other) { return dueOf(one) - dueOf(other); });
+    tolled = ringing.map(saying).join();
     ringing.forEach(function (timer, index) {
       var one = make("div", "ring__one");
-      var what = make("p", "ring__what", timer.said || timer.over(timer.what));
+      var what = make("p", "ring__what", saying(timer));
       what.id = "ring-" + index;
       one.appendChild(what);
       var when = make("p", "ring__when", ago(timer));
       when.setAttribute("data-rung", String(index));
       one.appendChild(when);
       var buttons = make("div", "ring__buttons");
+      if (timer.of) {
+        ["yes", "no"].forEach(function (as) {
+          buttons.appendChild(act(words["as-" + as], timer, function () { saw(timer, as); }));
+        });
+        one.appendChild(buttons);
+        bell.appendChild(one);
+        return;
+      }
       if (timer.said) {
-        buttons.appendChild(act(words[timer.of ? "answer" : "go-there"], timer, function () {
+        buttons.appendChild(act(words["go-there"], timer, function () {
           timer.snooze();
           quiet(timer);
-          if (!timer.of && document.body.classList.contains("at-bench")) { go(first(timer.step)); }
+          if (document.body.classList.contains("at-bench")) { go("screen" in timer ? timer.screen : first(timer.step)); }
         }));
         one.appendChild(buttons);
         bell.appendChild(one);
@@ -683,9 +786,26 @@
     rung = Date.now();
     sound(3);
   }
+  /* What a look showed is kept with its minute. What was not expected halts the clock, and what the case says to do then is told at once. */
+  function saw(look, as) {
+    var mine = note(look.step);
+    mine["look/" + look.id] = mine["look/" + look.id] || words["as-" + as];
+    mine["looked/" + look.id] = { at: Date.now(), began: look.of.mine().began };
+    look.snooze();
+    if (as === "no") {
+      look.of.pause();
+      var time = Date.now();
+      var screen = screens[screenOf(look.of)];
+      var otherwise = all("details.screen__watch", screen).pop();
+      var text = otherwise && otherwise.querySelector("p").textContent;
+      ringing.push({ id: "else-" + look.id, what: look.what, said: !text || text === screen.querySelector(".screen__do").textContent ? look.said : text,
+        step: look.step, screen: screenOf(look.of), mine: function () { return { end: time }; }, snooze: function () { } });
+    }
+    quiet(look);
+  }
   function quiet(timer) {
     ringing = ringing.filter(function (one) { return one !== timer && one.of !== timer && !(timer.of && one.of === timer.of && one.at < timer.at); });
-    if (ringing.length) { toll(); } else { bell.close(); }
+    if (ringing.length) { toll(); } else { tolled = ""; bell.close(); }
     times();
   }
   /* At the bench a step whose time is over is looked at before it is done, where a screen tells what one should see. */
@@ -711,6 +831,7 @@
   bell.addEventListener("close", function () {
     ringing.forEach(function (timer) { timer.snooze(60); });
     ringing = [];
+    tolled = "";
     times();
   });
 
@@ -729,12 +850,40 @@
     if (mine.because) { one.because = mine.because; }
     if (mine.pictures) { one.pictures = mine.pictures; }
     all("[data-part]", view).forEach(function (item) {
-      if (anchorOf(item.closest(".screen")) !== stage.anchor || !mine[keyOf(item)]) { return; }
+      if (ownerOf(item) !== stage.anchor || !mine[keyOf(item)]) { return; }
       var home = bench.home(one, item.getAttribute("data-part"), Number(item.getAttribute("data-bath")));
       if (home.test) { home.what = item.closest(".screen").querySelector(".screen__hand").textContent + ": " + item.textContent; }
       home[item.getAttribute("data-key")] = bench.valueOf(item, mine[keyOf(item)]);
     });
+    looked(stage).forEach(function (look, index) {
+      var home = bench.home(one, "looks", index + 1);
+      home.what = look.of.label + ": " + look.name;
+      if (look.seen().at) {
+        home.at = bench.stampText(look.seen().at);
+        home.after = Math.floor(Math.max(0, look.seen().at - look.seen().began) / 60000) + " min";
+      }
+      if (mine["look/" + look.id]) { home.seen = mine["look/" + look.id]; }
+    });
+    weighed(stage).forEach(function (day, index) {
+      if (!mine[day.key]) { return; }
+      var home = bench.home(one, "days", index + 1);
+      home.on = bench.stampText(day.at).slice(0, 10);
+      home.mass = mine[day.key].replace(",", ".") + " g";
+    });
     return one;
+  }
+  /* Looks that were answered or of which something was written. */
+  function looked(stage) {
+    return bench.timers.filter(function (timer) { return timer.step === stage.anchor; }).reduce(function (looks, timer) { return looks.concat(timer.looks); }, [])
+      .filter(function (look) { return look.seen().at || noted(stage.anchor)["look/" + look.id]; });
+  }
+  /* A sheet that dries for days is weighed on each of them, and on those that it takes longer. */
+  function weighed(stage) {
+    var began = noted(stage.anchor).began;
+    var until = noted(stage.anchor).ended || Date.now();
+    var days = !began || stage.least < 864e5 || !all("[data-screen='" + stage.anchor + "'] [data-part=weighing]", view).length ? 0
+      : Math.max(stage.least, until - began) / 864e5;
+    return Array.from({ length: Math.floor(days) }, function (none, index) { return { key: "day/" + (index + 1), at: began + (index + 1) * 864e5 }; });
   }
   function saved() { return JSON.stringify(whole(), null, 2) + "\n"; }
   /* The same on paper: a line for each thing that was written down. */
@@ -786,7 +935,7 @@
     function woken() {
       ["click", "keydown"].forEach(function (kind) { document.removeEventListener(kind, woken); });
       bench.stayOn();
-      [said, status].forEach(function (line) { line.textContent = line.textContent.replace(words["tap-once"], "").trim(); });
+      [said, status].forEach(function (line) { if (line.textContent.indexOf(words["tap-once"]) >= 0) { hush(line, line.textContent.replace(words["tap-once"], "").trim()); } });
     }
   }
 

@@ -49,11 +49,16 @@
     var day = new Date(milliseconds);
     return day.getFullYear() + "-" + two(day.getMonth() + 1) + "-" + two(day.getDate()) + " " + clock(milliseconds);
   }
+  /* The day of the week of what comes within six days, else the date. */
+  function dayOf(milliseconds) {
+    var day = new Date(milliseconds);
+    var now = new Date(Date.now());
+    return day.toLocaleDateString((document.documentElement.lang + "-u-nu-latn").replace("en-", "en-GB-"), day > now && day - now < 5184e5 ? { weekday: "short" }
+      : { day: "numeric", month: "short", year: day.getFullYear() === now.getFullYear() ? undefined : "numeric" });
+  }
   /* The time of day, with its day if that is another one. */
   function when(milliseconds) {
-    var day = new Date(milliseconds);
-    return (day.toDateString() === new Date(Date.now()).toDateString() ? "" : day.toLocaleDateString((document.documentElement.lang + "-u-nu-latn").replace("en-", "en-GB-"),
-      { day: "numeric", month: "short" }) + ", ") + clock(milliseconds);
+    return (new Date(milliseconds).toDateString() === new Date(Date.now()).toDateString() ? "" : dayOf(milliseconds) + ", ") + clock(milliseconds);
   }
   function digits(seconds) {
     var whole = Math.floor(Math.abs(seconds));
@@ -71,7 +76,7 @@
   function home(one, part, bath) {
     if (!bath) { return one[part] || (one[part] = {}); }
     var list = one[part] || (one[part] = []);
-    var number = { changes: "change", tests: "test" }[part] || "bath";
+    var number = { changes: "change", tests: "test", looks: "look", days: "day" }[part] || "bath";
     var found = list.filter(function (one) { return one[number] === bath; })[0];
     if (!found) { found = {}; found[number] = bath; list.push(found); }
     return found;
@@ -101,12 +106,12 @@
   }
   /* A second tap of a wet hand comes at once: it is none. */
   function soon(then, within) { return Math.abs(Date.now() - then) < within; }
-  /* What cannot be taken back is asked for, and the second tap counts only after two seconds, until when the button shows that it waits; after ten it is asked for anew. */
+  /* What cannot be taken back is asked for, and the second tap counts only after half a second, until when the button shows that it waits; after ten it is asked for anew. */
   function sure(button, question, needed, act, label, asked) {
     var usual = "";
     var since = 0;
     button.addEventListener("click", function () {
-      if (soon(since, 2000)) { return; }
+      if (soon(since, 500)) { return; }
       usual = button.textContent === question ? usual : button.textContent;
       if (!needed() || soon(since, 10000)) {
         since = 0;
@@ -118,7 +123,7 @@
       call(button, question, label);
       if (asked) { asked(); }
       button.setAttribute("aria-disabled", "true");
-      window.setTimeout(function () { button.removeAttribute("aria-disabled"); }, 2000);
+      window.setTimeout(function () { button.removeAttribute("aria-disabled"); }, 500);
       window.setTimeout(function () { if (!soon(since, 9900) && button.textContent === question) { call(button, usual, label); } }, 10000);
     });
     return button;
@@ -139,7 +144,7 @@
   state.timers = state.timers || {};
   /* What the bench view adds to: it comes in a script of its own. */
   var bench = {
-    state: function () { return state; }, keep: keep, words: words, fill: fill, clock: clock, when: when, two: two, digits: digits, make: make,
+    state: function () { return state; }, keep: keep, words: words, fill: fill, clock: clock, when: when, dayOf: dayOf, two: two, digits: digits, make: make,
     button: button, call: call, soon: soon, sure: sure, stampText: stampText, home: home, valueOf: valueOf, hand: hand, reread: reread, store: store, begun: begun, changed: changed,
     bar: function () { return ""; }, painted: function () {}, save: function () {}, began: function () {}, ring: function () {}, cleared: function () {}
   };
@@ -155,7 +160,7 @@
     var heading = step.querySelector(".strip__kind").textContent;
     var self = {
       id: id, label: label, step: step.id, what: label + words.comma + " " + heading, item: item,
-      then: item.getAttribute("data-then"), kind: item.getAttribute("data-kind"), due: Number(item.getAttribute("data-due")), mine: mine, left: left, length: length, start: start, snooze: snooze,
+      then: item.getAttribute("data-then"), kind: item.getAttribute("data-kind"), due: Number(item.getAttribute("data-due")), mine: mine, left: left, length: length, start: start, pause: pause, snooze: snooze,
       answer: answer, stop: stop, resume: resume, over: over, spare: spare, face: face, paint: paint, usual: usual,
       tick: function () { if (mine().end) { speak(); paint(); } }
     };
@@ -206,7 +211,7 @@
         var now = mine();
         var rest = left();
         shown.textContent = digits(rest < 0 ? rest : Math.ceil(rest));
-        var text = now.end ? words.pause : now.began ? words["go-on"] : self.kind === "bath" && item.previousElementSibling ? words["sheet-in"] : words.start;
+        var text = now.end ? words.pause : now.began ? words["go-on"] : self.kind === "bath" ? words["sheet-in"] : words.start;
         call(go, text, self.what);
         /* At the bench few words while it runs: what is wanted less often stands on the sheet, or comes when it is paused. */
         reset.hidden = home !== own && (!now.began || now.end && !now.answered);
@@ -239,10 +244,12 @@
       touched = Date.now();
       status.textContent = now.began ? status.textContent : bench.bar(self);
       if (!now.began && status.textContent) { return; }
-      if (now.end) {
-        save({ length: length(), left: left(), said: now.said, began: now.began, due: now.due });
-        paint();
-      } else { start(); }
+      if (now.end) { pause(); } else { start(); }
+    }
+    function pause() {
+      var now = mine();
+      save({ length: length(), left: left(), said: now.said, began: now.began, due: now.due });
+      paint();
     }
     function extend(seconds) {
       var now = mine();

@@ -1,5 +1,5 @@
 /* How many words can be read on each screen of the bench view, and which screen it is: at rest and while its clocks run, a hold
-   point before and after its release, on an afternoon on which the steps before were done and the day has become too short. */
+   point before and after its release, also where nothing before it was marked as done, on an afternoon on which the steps before were done and the day has become too short. */
 const now = Date.now;
 const afternoon = new Date(now());
 let later = afternoon.setHours(15, 6, 0, 0) - now();
@@ -35,6 +35,15 @@ const steps = bench.state().record.steps;
     later += 3000;
     screen.querySelector(".screen__release button").click();
     tell(screen, ", released");
+    stages.forEach(stage => { delete steps[stage].ended; delete steps[stage].released; });
+    bench.cleared();
+    screen.querySelector("input").value = "AB";
+    later += 11000;
+    screen.querySelector(".screen__release button").click();
+    tell(screen, ", nothing marked as done");
+    later += 3000;
+    screen.querySelector(".screen__release button").click();
+    tell(screen, ", nothing marked as done, released");
     return;
   }
   const clocks = [...screen.querySelectorAll(".timer__run")];

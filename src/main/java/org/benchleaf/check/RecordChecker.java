@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.benchleaf.message.Messages;
 import org.benchleaf.model.BenchRecord;
+import org.benchleaf.model.BenchRecord.Noted;
 import org.benchleaf.read.Node;
 import org.benchleaf.read.RecordDraft;
 
@@ -53,17 +54,25 @@ public final class RecordChecker {
     }
 
     private static BenchRecord.Entry entry(Fields step) {
-        Map<String, Map<String, String>> parts = new LinkedHashMap<>();
+        Map<Noted, Map<String, String>> parts = new LinkedHashMap<>();
         step.group("weighing").ifPresent(weighing -> {
             MASSES.forEach(key -> weighing.positive(key, MASS));
-            parts.put("weighing", texts(weighing));
+            parts.put(new Noted(Noted.Kind.WEIGHING, 0), texts(weighing));
         });
         step.group("mist").ifPresent(mist -> {
             mist.positive("amount", VOLUME);
-            parts.put("mist", texts(mist));
+            parts.put(new Noted(Noted.Kind.MIST, 0), texts(mist));
         });
-        step.groups("tests").forEach(test -> parts.put("test " + test.whole("test").orElse(0), texts(test)));
-        step.groups("changes").forEach(change -> parts.put("change " + change.whole("change").orElse(0), change(change)));
+        step.groups("tests").forEach(test -> parts.put(noted(test, "test", Noted.Kind.TEST), texts(test)));
+        step.groups("changes").forEach(change -> parts.put(noted(change, "change", Noted.Kind.CHANGE), change(change)));
+        step.groups("looks").forEach(look -> {
+            look.moment("at", LocalDateTime.MIN);
+            parts.put(noted(look, "look", Noted.Kind.LOOK), texts(look));
+        });
+        step.groups("days").forEach(day -> {
+            day.positive("mass", MASS);
+            parts.put(noted(day, "day", Noted.Kind.DAY), texts(day));
+        });
         List<Map<String, String>> readings = new ArrayList<>();
         step.groups("readings").forEach(reading -> readings.add(reading(reading)));
         return new BenchRecord.Entry(step.needText("step"), step.moment("began", LocalDateTime.MIN),
@@ -73,6 +82,10 @@ public final class RecordChecker {
                 step.text("seen"), step.text("because"), step.text("pictures"), readings, parts,
                 new BenchRecord.Account(step.text("done by"), step.text("noticed"), step.text("deviation"), step.text("initials")),
                 step.place());
+    }
+
+    private static Noted noted(Fields group, String number, Noted.Kind kind) {
+        return new Noted(kind, group.whole(number).orElse(0));
     }
 
     private static Map<String, String> change(Fields change) {

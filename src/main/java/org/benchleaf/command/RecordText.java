@@ -48,14 +48,22 @@ final class RecordText {
         entry.seen().ifPresent(seen -> lines.add(remark("seen " + seen + entry.because().map(why -> ": " + why).orElse(""))));
         entry.pictures().ifPresent(names -> lines.add(remark("pictures: " + names)));
         entry.began().map(LocalDateTime::toLocalDate).ifPresent(day -> lines.add("    on: " + day));
-        entry.parts().forEach((part, values) -> lines.add(part.startsWith("test ")
-                ? remark("tested " + values.getOrDefault("what", part) + ": " + values.getOrDefault("result", ""))
-                : "    " + part + ": " + group(values)));
+        entry.parts().forEach((part, values) -> lines.add(line(part, values)));
         if (!entry.readings().isEmpty()) {
             lines.addAll(List.of("    bath:", "      readings:"));
             entry.readings().forEach(reading -> lines.add("        - " + group(reading)));
         }
         return lines;
+    }
+
+    private static String line(BenchRecord.Noted part, Map<String, String> values) {
+        return switch (part.kind()) {
+            case TEST -> remark("tested " + values.getOrDefault("what", part.name()) + ": " + values.getOrDefault("result", ""));
+            case LOOK -> remark("looked " + values.getOrDefault("what", part.name()) + Optional.ofNullable(values.get("at"))
+                    .map(at -> ", " + at).orElse("") + ": " + values.getOrDefault("seen", ""));
+            case DAY -> remark("weighed " + values.getOrDefault("on", part.name()) + ": " + values.getOrDefault("mass", ""));
+            case WEIGHING, MIST, CHANGE -> "    " + part.name() + ": " + group(values);
+        };
     }
 
     /** A line break in a remark would end it and make front matter of the rest. */
@@ -104,7 +112,7 @@ final class RecordText {
         put(data, "noticed", entry.account().noticed());
         put(data, "deviation", entry.account().deviation());
         put(data, "initials", entry.account().initials());
-        data.putAll(entry.parts());
+        entry.parts().forEach((part, values) -> data.put(part.name(), values));
         if (!entry.readings().isEmpty()) {
             data.put("readings", entry.readings());
         }

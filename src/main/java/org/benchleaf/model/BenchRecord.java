@@ -4,6 +4,7 @@ import java.time.LocalDateTime;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.benchleaf.message.Place;
@@ -69,17 +70,34 @@ public record BenchRecord(String caseId, Optional<String> sheet, Optional<Seat> 
      * @param because what was seen instead
      * @param pictures names of photographs
      * @param readings what was read, bath by bath, as written, by keys of the case file
-     * @param parts what else belongs under a part of the step, as written, by keys of the case file
+     * @param parts what else was written down, as written, by keys of the case file
      * @param account what a trainee of a class wrote
      * @param place of the step in the file
      */
     public record Entry(String step, Optional<LocalDateTime> began, Optional<LocalDateTime> ended,
             Optional<Release> released, Optional<String> seen, Optional<String> because, Optional<String> pictures,
-            List<Map<String, String>> readings, Map<String, Map<String, String>> parts, Account account,
+            List<Map<String, String>> readings, Map<Noted, Map<String, String>> parts, Account account,
             Place place) {
         public Entry {
             readings = List.copyOf(readings);
             parts = Collections.unmodifiableMap(new LinkedHashMap<>(parts));
+        }
+    }
+
+    /**
+     * What was written down of a step besides its baths: of one thing, or of one among several of a kind.
+     *
+     * @param kind what it is
+     * @param number which of several, from 1; 0 if there is one
+     */
+    public record Noted(Kind kind, int number) {
+
+        /** Weighing and misting are parts of the case file; looks and the masses of days are not. */
+        public enum Kind { WEIGHING, MIST, TEST, CHANGE, LOOK, DAY }
+
+        /** As a record names it. */
+        public String name() {
+            return kind.name().toLowerCase(Locale.ROOT) + (number > 0 ? " " + number : "");
         }
     }
 

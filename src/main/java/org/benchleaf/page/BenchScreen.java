@@ -17,7 +17,7 @@ import java.util.Optional;
  * @param watch what to keep an eye on, where there is only to look or a timer runs, there with what to keep away
  *     from and for how long at most
  * @param looks for what one looks while a timer runs, and when
- * @param until when it is enough, where there is only to look; of a drop, when it is taken off
+ * @param until when it is enough, where there is only to look; of a drop, when it is taken off; else from what to keep away
  * @param otherwise what to do if it goes otherwise, where a sheet is wet and a timer runs; opened by a touch
  * @param clocks the timers that are started here
  * @param cautions what can happen at the step, the gravest first
@@ -50,8 +50,15 @@ public record BenchScreen(String anchor, String name, Optional<String> hand, Opt
     public record Look(Fact what, long at) {
     }
 
-    /** A timer by its id, and its label where the screen's name does not tell it. */
-    public record Clock(String timer, Optional<String> label) {
+    /**
+     * A timer of a screen.
+     *
+     * @param timer its id
+     * @param kind what is timed
+     * @param test number of the test in its step; 0 if it is none
+     * @param label where the screen's name does not tell it
+     */
+    public record Clock(String timer, BenchTimer.Kind kind, int test, Optional<String> label) {
     }
 
     /**
@@ -66,23 +73,35 @@ public record BenchScreen(String anchor, String name, Optional<String> hand, Opt
      * @param unit what it writes after it; empty for words
      * @param range between what it should lie, as the sheet gives it
      * @param sight what words that are written down are held against
+     * @param of anchor of the step to which it belongs, where that is another than the screen's; empty otherwise
      */
     public record Note(String part, int bath, String key, String label, String before, String unit, Optional<Range> range,
-            Optional<Sight> sight) {
+            Optional<Sight> sight, String of) {
+
+        /** A note of the screen's own step. */
+        public Note(String part, int bath, String key, String label, String before, String unit, Optional<Range> range,
+                Optional<Sight> sight) {
+            this(part, bath, key, label, before, unit, range, sight, "");
+        }
+
+        /** The same note, of another step. */
+        public Note ownedBy(String anchor) {
+            return new Note(part, bath, key, label, before, unit, range, sight, anchor);
+        }
 
         /** The same note under another name. */
         public Note named(String name) {
-            return new Note(part, bath, key, name, before, unit, range, sight);
+            return new Note(part, bath, key, name, before, unit, range, sight, of);
         }
 
         /** The same note with the range in which it should lie. */
         public Note within(Optional<Range> given) {
-            return new Note(part, bath, key, label, before, unit, given, sight);
+            return new Note(part, bath, key, label, before, unit, given, sight, of);
         }
 
         /** The same note with what its words are held against. */
         public Note against(Optional<Sight> given) {
-            return new Note(part, bath, key, label, before, unit, range, given);
+            return new Note(part, bath, key, label, before, unit, range, given, of);
         }
     }
 

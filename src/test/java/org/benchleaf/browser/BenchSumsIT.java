@@ -140,6 +140,18 @@ class BenchSumsIT {
         });
     }
 
+    /** A litre or a millilitre: what has no unit is not guessed at, and the sheet's own amount stands. */
+    @Test
+    void an_amount_without_its_unit_is_asked_for_with_it() {
+        Windows.lend(window -> {
+            window.open("cases/tide-table/steps.html");
+            window.textsLater(OPEN, TRAY);
+            assertThat(window.textsLater(PUT + "done([...document.querySelectorAll('.bench-sums__note')].map(note => note.textContent));",
+                    TRAY, "depth of the water", "500")).containsExactly("Write it with its unit: 500 mm.");
+            assertThat(window.textsLater(PUT + TOLD, TRAY, "depth of the water", "25 mm").subList(3, 5)).containsExactly("0", "true");
+        });
+    }
+
     @Test
     void nothing_of_it_is_loaded_or_shown_before_it_is_asked_for() {
         Windows.lend(window -> {

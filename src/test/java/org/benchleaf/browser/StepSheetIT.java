@@ -67,7 +67,7 @@ class StepSheetIT {
     @Test
     void a_hold_point_is_heard_as_a_heading_in_its_place() {
         atTheBench("step-relax", window -> assertThat(heard(window)).containsSubsequence("heading: 6. Prewetting Hold point",
-                "text: Stop before: misting", "textbox: Initials of who releases: supervisor",
+                "text: Stop before: misting", "textbox: Initials: supervisor",
                 "button: Released now: 6. Prewetting Hold point"));
         Windows.lend(window -> {
             window.open("cases/tide-table/steps.html");

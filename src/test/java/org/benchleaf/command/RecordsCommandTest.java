@@ -52,6 +52,20 @@ class RecordsCommandTest {
                 .contains("# seen not as expected: a fourth tear under: the tape");
     }
 
+    /** The case file has no key for them, and a reader of it wants them all the same. */
+    @Test
+    void looks_and_the_masses_of_days_stand_in_remarks() throws IOException {
+        Path record = Files.writeString(folder.resolve("record.json"), """
+                {"case": "tide-table", "steps": [
+                  {"step": "wash", "looks": [{"look": 1, "what": "Bath 1: colour at 1 min", "at": "2026-03-17 10:06", "after": "1 min",
+                    "seen": "no colour"}]},
+                  {"step": "dry", "weighing": {"dry": "9.6 g"}, "days": [{"day": 1, "on": "2026-03-18", "mass": "10.4 g"}]}]}
+                """);
+        assertThat(run(new RecordsCommand(), record.toString())).as(err::toString).isZero();
+        assertThat(out.toString()).contains("    # looked Bath 1: colour at 1 min, 2026-03-17 10:06: no colour\n")
+                .contains("    # weighed 2026-03-18: 10.4 g\n").contains("    weighing: {dry: 9.6 g}\n");
+    }
+
     private static Map<String, Object> reading(int bath, String used, String conductivity, String colour, String added) {
         return Map.of("bath", bath, "pH fresh", "pH 8.5", "pH used", "pH " + used, "conductivity", conductivity + " µS/cm",
                 "colour", colour, "added", added + " mL");

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import org.benchleaf.page.BenchScreen;
 import org.benchleaf.page.BenchStep;
+import org.benchleaf.page.BenchTimer;
 import org.benchleaf.page.BenchView;
 import org.benchleaf.page.Block;
 import org.benchleaf.page.Fact;
@@ -29,7 +30,7 @@ final class BenchViewExample implements Supplier<Block> {
                 List.of(Fact.of("Watch", "The stamp.")),
                 List.of(new BenchScreen.Look(Fact.of("Look", "colour at 1 min"), 60)), Optional.empty(),
                 Optional.of(Fact.of("If not", "Lift the sheet out.")),
-                List.of(new BenchScreen.Clock("timer-wash-bath-1", Optional.of("Bath 1"))),
+                List.of(new BenchScreen.Clock("timer-wash-bath-1", BenchTimer.Kind.BATH, 0, Optional.of("Bath 1"))),
                 List.of(BriefingExample.caution()), "Danger: vapour burns · splash goggles", List.of("Splash goggles."),
                 List.of(Fact.of("Watch", "the stamp")),
                 true,

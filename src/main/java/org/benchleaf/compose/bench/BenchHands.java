@@ -76,7 +76,8 @@ final class BenchHands {
         drops.stream().map(BenchDrops.Drop::with).distinct().forEach(with -> hands.add(new Hand(Optional.of(with),
                 sheet.words().say("bench-hand.drop"), Optional.empty(), Optional.empty(), IntStream.range(0, drops.size())
                         .filter(i -> drops.get(i).with().equals(with))
-                        .mapToObj(i -> new BenchScreen.Clock(timers.get(i).id(), Optional.of(drops.get(i).on()))).toList(), 0)));
+                        .mapToObj(i -> new BenchScreen.Clock(timers.get(i).id(), BenchTimer.Kind.DROP, i + 1,
+                                Optional.of(drops.get(i).on()))).toList(), 0)));
         step.see().ifPresent(see -> hands.add(new Hand(Optional.of(sheet.words().say("bench-hand.look")), "", Optional.empty(), see(),
                 Optional.empty(), 0)));
         return hands;
@@ -121,7 +122,7 @@ final class BenchHands {
         boolean named = timer.kind() == BenchTimer.Kind.WHOLE || hand.filter(timer.label()::equals).isPresent();
         Optional<String> range = Optional.of(timer.length()).filter(any -> timer.iso().isEmpty());
         String label = timer.kind() == BenchTimer.Kind.CHANGE ? sheet.words().say("bench-hand.next-change") : timer.label();
-        return timer.seconds() == 0 ? Optional.empty() : Optional.of(new BenchScreen.Clock(timer.id(),
+        return timer.seconds() == 0 ? Optional.empty() : Optional.of(new BenchScreen.Clock(timer.id(), timer.kind(), 0,
                 named ? range : Optional.of(range.map(length -> sheet.words().more(label, length)).orElse(label))));
     }
 

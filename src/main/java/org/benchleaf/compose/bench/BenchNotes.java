@@ -1,18 +1,21 @@
 package org.benchleaf.compose.bench;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.benchleaf.compose.part.Sheet;
 import org.benchleaf.model.Part;
 import org.benchleaf.model.Step;
+import org.benchleaf.model.StepKind;
 import org.benchleaf.page.BenchScreen;
+import org.benchleaf.page.Paths;
 
 /** What is written down at a screen, under the keys of the case file. */
 public final class BenchNotes {
 
-    /** By what the timer of a test is known. */
-    static final String TEST = "-drop-";
+    private static final Set<StepKind> WETTING = EnumSet.of(StepKind.HUMIDIFICATION, StepKind.PREWETTING, StepKind.WASHING);
 
     private final Sheet sheet;
 
@@ -30,7 +33,7 @@ public final class BenchNotes {
             notes.add(note("readings", bath, "colour", "", ""));
             notes.add(note("readings", bath, "added", "", "mL"));
         }
-        if (first && (step.part(Part.Weighing.class).isPresent() || step.part(Part.Blotters.class).isPresent())) {
+        if (first && isWeighed(step)) {
             notes.add(note("weighing", 0, "dry", "", "g"));
             notes.add(note("weighing", 0, "wet", "", "g"));
             notes.add(note("weighing", 0, "restrained", "", "g"));
@@ -41,10 +44,27 @@ public final class BenchNotes {
         return notes;
     }
 
+    /** How much the dry sheet weighs, before the first step that wets it: it belongs to the step in which the sheet dries again. */
+    public Optional<BenchScreen.Note> dryBefore(Step step, List<Step> steps) {
+        int here = steps.indexOf(step);
+        List<Step> after = steps.subList(here + 1, steps.size());
+        return !wets(step) || isWeighed(step) || steps.subList(0, here).stream().anyMatch(BenchNotes::wets) ? Optional.empty()
+                : after.stream().filter(BenchNotes::isWeighed).findFirst()
+                        .map(drying -> note("weighing", 0, "dry", "", "g").ownedBy(Paths.step(drying.id())));
+    }
+
+    private static boolean isWeighed(Step step) {
+        return step.part(Part.Weighing.class).isPresent() || step.part(Part.Blotters.class).isPresent();
+    }
+
+    private static boolean wets(Step step) {
+        return WETTING.contains(step.kind()) || step.part(Part.Mist.class).isPresent() || step.part(Part.Bath.class).isPresent()
+                || step.part(Part.Chamber.class).isPresent();
+    }
+
     /** How each test of a screen came out. */
     public List<BenchScreen.Note> ofTests(List<BenchScreen.Clock> clocks) {
-        return clocks.stream().filter(clock -> clock.timer().contains(TEST)).map(clock -> note("tests",
-                Integer.parseInt(clock.timer().substring(clock.timer().lastIndexOf('-') + 1)), "result", "", "")
+        return clocks.stream().filter(clock -> clock.test() > 0).map(clock -> note("tests", clock.test(), "result", "", "")
                 .named(clock.label().orElse(sheet.words().say("bench-note.result")))).toList();
     }
 

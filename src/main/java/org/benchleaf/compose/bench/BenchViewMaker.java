@@ -3,8 +3,10 @@ package org.benchleaf.compose.bench;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import java.util.zip.CRC32;
 import org.benchleaf.compose.part.CareLine;
@@ -16,6 +18,7 @@ import org.benchleaf.model.Part;
 import org.benchleaf.model.Step;
 import org.benchleaf.page.BenchScreen;
 import org.benchleaf.page.BenchStep;
+import org.benchleaf.page.BenchTimer;
 import org.benchleaf.page.BenchView;
 import org.benchleaf.page.Caution;
 import org.benchleaf.page.Fact;
@@ -28,6 +31,13 @@ import org.benchleaf.words.WholeSentence;
 
 /** Makes the screens of the bench view from the steps as the sheet tells them. */
 public final class BenchViewMaker {
+
+    /** What these clocks asked for is done once they run. */
+    private static final Set<BenchTimer.Kind> PAST = EnumSet.of(BenchTimer.Kind.BATH, BenchTimer.Kind.CHANGE, BenchTimer.Kind.DROP,
+            BenchTimer.Kind.WEIGHT);
+
+    /** Words of the ways, of a clock before it runs, and of what opens. */
+    private static final int BUTTONS = 11;
 
     private final Sheet sheet;
     private final CaseDesk desk;
@@ -103,8 +113,6 @@ public final class BenchViewMaker {
         boolean timed = told.timers().stream().anyMatch(timer -> timer.seconds() > 0);
         List<Fact> watch = step.watch().filter(any -> !hand.clocks().isEmpty() || hand.action().isEmpty() && !timed)
                 .map(watched -> Fact.of(sheet.words().say("bench.told-watch"), WholeSentence.of(watched))).stream().toList();
-        List<Fact> limits = hand.clocks().isEmpty() ? List.of()
-                : named(told, Stream.of("bench-fact.avoid", "bench.told-at-most"));
         Optional<Fact> otherwise = hand.clocks().isEmpty() || !wets(step, hand) ? Optional.empty()
                 : named(told, Stream.of("bench.told-if-not")).stream().findFirst();
         // After the last change of blotters the sheet goes back under its weight: the step ends with what it is to come to, not there.
@@ -112,7 +120,9 @@ public final class BenchViewMaker {
         Optional<Fact> until = step.until().filter(end -> back || hand.action().isEmpty()
                 && BenchHands.fits(step.see().orElse(""), end))
                 .map(end -> Fact.of(sheet.words().say("bench.told-until"), WholeSentence.of(end)))
-                .or(() -> dropped(hand));
+                .or(() -> dropped(hand)).or(() -> avoided(step, told, hand, last));
+        List<Fact> limits = hand.clocks().isEmpty() ? List.of() : named(told, Stream.of("bench-fact.avoid", "bench.told-at-most"))
+                .stream().filter(fact -> !until.equals(Optional.of(fact))).toList();
         BenchScreen screen = new BenchScreen(told.anchor(), name(told), hand.name(), Optional.empty(), hand.action(), false, hand.amount(),
                 hand.see(), Stream.of(watch.stream(), looks(step, hand), limits.stream()).flatMap(facts -> facts).toList(),
                 timedLooks(step, hand), until, otherwise, hand.clocks(), cautions,
@@ -128,7 +138,9 @@ public final class BenchViewMaker {
     private List<BenchScreen.Note> notes(Step step, BenchHands.Hand hand, boolean first, boolean last) {
         BenchNotes notes = new BenchNotes(sheet);
         ReadingRange ranges = new ReadingRange(sheet, desk);
-        return Stream.concat(notes.ofTests(hand.clocks()).stream(), notes.of(step, hand.bath(), first, last).stream())
+        Stream<BenchScreen.Note> dry = Stream.of(step).filter(any -> first)
+                .flatMap(any -> notes.dryBefore(step, desk.treatment().steps()).stream());
+        return Stream.of(notes.ofTests(hand.clocks()).stream(), dry, notes.of(step, hand.bath(), first, last).stream()).flatMap(all -> all)
                 .map(note -> note.named(ranges.added(step, note).orElse(note.label())).within(ranges.of(step, note))
                         .against(ReadingRange.sight(step, note))).toList();
     }
@@ -139,17 +151,28 @@ public final class BenchViewMaker {
                 screen.care(), screen.wear(), screen.told(), screen.drawn(), screen.notes(), screen.last(), screen.enough());
     }
 
+    /** From what to keep away, where a screen has the room to tell it before its clock runs. */
+    private Optional<Fact> avoided(Step step, BenchStep told, BenchHands.Hand hand, boolean last) {
+        Optional<StepCare> care = Optional.ofNullable(desk.worked().care().get(step.id()));
+        int others = Stream.of(Stream.of(name(told), hand.name().orElse(""), hand.action(), new CareLine(sheet, desk).shortened(
+                        Stream.concat(told.supervised().stream(), told.cautions().stream()).map(BenchViewMaker::plain).toList(), care)),
+                Stream.of(hand.amount(), hand.see()).flatMap(Optional::stream).map(BenchViewMaker::text),
+                hand.clocks().stream().flatMap(clock -> clock.label().stream())).flatMap(texts -> texts)
+                .mapToInt(BenchHands::read).sum();
+        return hand.clocks().isEmpty() ? Optional.empty() : named(told, Stream.of("bench-fact.avoid")).stream().findFirst()
+                .filter(avoid -> others + BenchHands.read(text(avoid)) + BUTTONS + (last ? 4 : 2) <= BenchHands.MOST_ON_SCREEN);
+    }
+
     /** When a drop comes off, beside its clock. */
     private Optional<Fact> dropped(BenchHands.Hand hand) {
-        return hand.clocks().stream().anyMatch(clock -> clock.timer().contains(BenchNotes.TEST))
+        return hand.clocks().stream().anyMatch(clock -> clock.kind() == BenchTimer.Kind.DROP)
                 ? Optional.of(Fact.of(sheet.words().say("bench-hand.take-off"), sheet.words().say("bench-hand.off-when")))
                 : Optional.empty();
     }
 
     /** What such a clock asked for is done once it runs; the screen tells it no longer. */
     private static boolean isPast(BenchScreen screen) {
-        return screen.clocks().stream().map(BenchScreen.Clock::timer).anyMatch(timer ->
-                Stream.of("-bath-", "-change-", BenchNotes.TEST, "-weight").anyMatch(timer::contains));
+        return screen.clocks().stream().map(BenchScreen.Clock::kind).anyMatch(PAST::contains);
     }
 
     /** How many words can be read while the clock of a screen runs; without its action where that is opened by a touch. */
@@ -157,7 +180,7 @@ public final class BenchViewMaker {
         if (screen.clocks().isEmpty()) {
             return 0;
         }
-        boolean whole = screen.clocks().get(0).timer().endsWith("-whole");
+        boolean whole = screen.clocks().get(0).kind() == BenchTimer.Kind.WHOLE;
         Stream<String> read = Stream.of(
                 Stream.of(screen.name(), screen.hand().orElse(""), screen.care(), isPast(screen) ? "" : folded
                         ? sheet.words().say("bench-view.do") : screen.action()),
@@ -197,7 +220,8 @@ public final class BenchViewMaker {
 
     /** Looks are counted from where a bath, or the whole step, begins. */
     private static boolean rings(BenchHands.Hand hand) {
-        return hand.clocks().stream().anyMatch(clock -> clock.timer().contains("-bath-") || clock.timer().endsWith("-whole"));
+        return hand.clocks().stream().map(BenchScreen.Clock::kind)
+                .anyMatch(kind -> kind == BenchTimer.Kind.BATH || kind == BenchTimer.Kind.WHOLE);
     }
 
     /** What the step says under these names. */

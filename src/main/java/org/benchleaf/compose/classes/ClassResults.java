@@ -108,7 +108,7 @@ public final class ClassResults {
         for (BenchRecord record : records) {
             for (BenchRecord.Entry entry : record.steps()) {
                 entry.readings().forEach(reading -> rows.addAll(lines(record, entry.step(), "bath " + reading.get("bath"), reading)));
-                entry.parts().forEach((part, values) -> rows.addAll(lines(record, entry.step(), part, values)));
+                entry.parts().forEach((part, values) -> rows.addAll(lines(record, entry.step(), part.name(), values)));
             }
         }
         return table("readings", rows, "of", "what", "value");

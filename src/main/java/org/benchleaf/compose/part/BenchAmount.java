@@ -95,7 +95,7 @@ public final class BenchAmount implements Part.Kinds<Optional<Fact>> {
 
     @Override
     public Optional<Fact> fixing(Part.Fixing part) {
-        return Optional.empty();
+        return Optional.of(Fact.of(sheet.words().say("bench-fact.fixative"), new HazardMaker(sheet, desk).name(part.with())));
     }
 
     @Override
