@@ -409,7 +409,7 @@ class DemoClassesTest {
                     .containsAll(needed(List.of(step)).keySet());
         }
         assertThat(supplies.practice()).extracting(item -> item.id() + " " + item.all().map(all -> (int) all.value()).orElse(0))
-                .contains("cyclic-wax 14", "heated spatula 1", "loupe 1", "fine pipette 1", "trial-beaker 1");
+                .contains("cyclic-wax 21", "heated spatula 1", "loupe 1", "fine pipette 1", "trial-beaker 1");
         assertThat(course("tissue-and-paste").supplies().practice()).extracting(ClassSupplies.LaidOut::id).containsExactly("pencil");
     }
 
@@ -419,13 +419,13 @@ class DemoClassesTest {
      * over Good Friday and Easter Monday: 7, 2, 1 April, 31, 30, 27, 26, 25, 24 and 23 March. The lime is weighed on Thursday too. The torn
      * sheets of the other class are torn on Friday 17 April, there on Thursday 16, ordered five working days before: 15, 14, 13, 10,
      * 9 April. A respirator takes ten days too; buffers for Friday 10 April are there on Thursday and take five: 8, 7, 2, 1 April and
-     * 31 March.
+     * 31 March; three calibrations take 30 mL each of every buffer.
      */
     @Test
     void sheets_and_what_is_worn_are_there_before_they_are_used() {
         assertThat(bought("spring-course", "sheet")).isEqualTo("7 by 2026-03-24 there 2026-04-09");
         assertThat(bought("spring-course", "RSP")).isEqualTo("1 by 2026-03-23 there 2026-04-08");
-        assertThat(bought("spring-course", "buffers")).isEqualTo("2 by 2026-03-31 there 2026-04-09");
+        assertThat(bought("spring-course", "buffers")).isEqualTo("90 by 2026-03-31 there 2026-04-09");
         assertThat(bought("tissue-and-paste", "sheet")).isEqualTo("14 by 2026-04-09 there 2026-04-16");
     }
 
@@ -504,7 +504,9 @@ class DemoClassesTest {
                         "balance its step at most a five-hundredth of the lightest dry sheet; with a plate larger"
                                 + " than the sheet, to weigh it dry and wet 1",
                         "measuring cylinder to measure what is left in a sprayer 1", "lamp for raking light  1",
-                        "drying rack or lines, under extraction, for wet blotters 1", "jug to fill trays 2",
+                        "drying rack or lines, under extraction, for wet blotters 1",
+                        "jug together as large as one filling, to fill trays; those for a change are filled while the sheet still lies in "
+                                + "its bath 4",
                         "hose with a clip, from the tray down into the bucket 2",
                         "bucket to empty trays into, larger than one filling 2", "wide funnel to pour used baths into cans 2",
                         "scissors with a ruler, to cut pieces to size 1");

@@ -20,7 +20,7 @@ import org.benchleaf.read.RecordDraft;
 /** Checks that a bench record can be understood, with each amount in it, and turns it into a record. */
 public final class RecordChecker {
 
-    private static final List<String> MASSES = List.of("dry", "wet", "restrained", "day before", "taken out");
+    private static final List<String> MASSES = List.of("dry", "wet", "restrained", "wet with web", "wet web", "day before", "taken out");
 
     /** When a sheet went into a bath and out of it, and when the bath was read. */
     private static final List<String> TIMES = List.of("laid in", "lifted out", "read at");

@@ -7,7 +7,7 @@ import java.util.Optional;
 /**
  * Labels at true size, with a ruler to check the printer by.
  *
- * @param labels in the order of preparing
+ * @param labels in the order of preparing, small ones last
  * @param words fixed labels
  */
 public record LabelSheet(List<Label> labels, Map<String, String> words) implements Block {
@@ -19,7 +19,7 @@ public record LabelSheet(List<Label> labels, Map<String, String> words) implemen
     /**
      * One label.
      *
-     * @param size which of the sizes for growing bottles, from 1
+     * @param size which of the sizes for growing bottles, from 1; 0 of what is not hazardous
      * @param name what is in it
      * @param strength with its kind; empty if there is none
      * @param keeps how long it keeps

@@ -285,6 +285,66 @@ class ClassGuessesTest {
         assertThat(row("spring-course-preparation.html", "waste-table", "wet blotters")).contains("up to 48 come on one day");
     }
 
+    /**
+     * By hand, from what is usual (common practice, no source): 7 sheets of up to 4 min each, before the laying out at 16:30 on Monday;
+     * 7 times 1.5 to 4.5 g of wax; three calibrations of 20 to 50 mL of each buffer.
+     */
+    @Test
+    void wax_and_buffers_are_enough_for_what_is_done_with_them() {
+        assertThat(row("spring-course-preparation.html", "begin-table", "Look at the wax of each practice sheet")).contains(
+                "Monday 13 April 2026, 16:02", "28 min (7 × 2–4 min)", "Cyclododecane", "thin wax");
+        assertThat(text(page("spring-course-preparation.html").getElementById("class-notes"))).contains("which asks for no new test",
+                "each station takes its sheet out of the bag");
+        assertThat(row("spring-course-orders.html", "orders-table", "Cyclododecane")).contains("11–32 g");
+        assertThat(row("spring-course-orders.html", "orders-table", "Buffers for the meter")).contains("(60–150) mL", "1 × 250 mL");
+        assertThat(row("spring-course-orders.html", "orders-table", "Sheet of clear film")).contains("Monday 30 March 2026");
+    }
+
+    /** By hand: 6 stations change one blotter on each face 4 times on Tuesday and once on Wednesday at 9:00, within 24 h: 60. */
+    @Test
+    void the_rack_has_room_for_all_blotters_that_are_wet_together() {
+        assertThat(row("spring-course-preparation.html", "lay-out-table", "Drying rack")).contains("room for 60 at once", "12–24 h");
+        for (int station = 1; station <= 6; station++) {
+            assertThat(text(page("spring-course-stations.html").getElementById("station-" + station + "-times")).split(
+                    "hangs them up at once", -1)).hasSize(2);
+        }
+    }
+
+    /** From the studio's file: the medium tray is 550 mm × 420 mm. */
+    @Test
+    void the_tray_is_told_with_its_size() {
+        assertThat(row("spring-course-preparation.html", "lay-out-table", "Medium tray")).contains("550 mm × 420 mm");
+        assertThat(text(page("spring-course-stations.html").getElementById("station-1-kit"))).contains("550 mm × 420 mm");
+    }
+
+    /** By hand: the first meter is calibrated from 9:06; checking the other takes up to 5 min (common practice, no source). */
+    @Test
+    void the_conductivity_meter_has_its_time_and_its_field() {
+        assertThat(row("spring-course-preparation.html", "begin-table", "Conductivity meter")).contains("Tuesday 14 April 2026, 09:01");
+        assertThat(row("spring-course-preparation.html", "calibration-record", "Tuesday 14 April 2026, 09:01")).contains(
+                "conductivity meter");
+        assertThat(text(page("spring-course-stations.html").body())).contains("no station begins before").doesNotContain("nobody begins");
+    }
+
+    /** From the case's hold and the plan: some stations wait for their release; a bath change of 5 min has 2 of lifting and laying in. */
+    @Test
+    void what_happens_while_a_sheet_waits_and_in_a_change_stands_on_the_station_sheet() {
+        String stations = text(page("spring-course-stations.html").body());
+        assertThat(stations).contains("misted again where an edge dries. The station stays with it", "the technician sprays",
+                "lay over it again what lay on it", "from the jugs, which you filled while", "back to its place, where its buffers stay");
+        assertThat(text(page("spring-course.html").body())).contains("A bath change is told in three lines",
+                "begins within 15 min of the end of misting");
+        assertThat(text(page("spring-course-preparation.html").getElementById("class-notes"))).contains("What no bath took stays closed");
+        assertThat(page("spring-course-record.html").html()).contains("Wet sheet with its web", "That web alone, wet");
+    }
+
+    /** From the order list: the one respirator is worn to make limewater, by the technician. */
+    @Test
+    void what_the_technician_alone_wears_is_no_waste_of_a_station() {
+        assertThat(text(page("spring-course-stations.html").body())).doesNotContain("respirator");
+        assertThat(text(page("spring-course-preparation.html").getElementById("waste-table"))).contains("respirator");
+    }
+
     @Test
     void the_front_page_leads_to_the_classes() {
         assertThat(document("index.html").select("main a").eachAttr("href")).contains("cases/tide-table/class-spring-course.html",

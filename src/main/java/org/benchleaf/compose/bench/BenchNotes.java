@@ -85,6 +85,11 @@ public final class BenchNotes {
         return List.of(note("weighing", 0, "day before", "", "g"), note("weighing", 0, "taken out", "", "g"));
     }
 
+    /** What a class weighs to know the wet sheet's mass: it with its web, and the web by itself. */
+    public List<BenchScreen.Note> ofWetWeb() {
+        return List.of(note("weighing", 0, "wet with web", "", "g"), note("weighing", 0, "wet web", "", "g"));
+    }
+
     private BenchScreen.Note note(String part, int bath, String key, String before, String unit) {
         return new BenchScreen.Note(part, bath, key, sheet.words().say("bench-note." + key.replace(' ', '-')), before, unit,
                 Optional.empty(), Optional.empty());

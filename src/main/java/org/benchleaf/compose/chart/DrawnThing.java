@@ -10,6 +10,7 @@ import org.benchleaf.model.ThingShape;
 
 /** A thing of the bench in a few strokes, in a field of its own, so that it can be drawn anywhere and larger. */
 enum DrawnThing {
+    BALANCE(of("tissue", 6, 16, "h28v4h-28Z"), of("part", 3, 22, "h34v11h-34Z"), of("fine", 12, 28, "h16"), of("fine", 20, 20, "v2")),
     BEAKER(of("tissue", 10, 18, "h20v16h-20Z"), of("part", 8, 4, "l2 3v27h20v-30"), of("fine", 24, 14, "h6m-4 6h4m-6 6h6")),
     BLOTTER(of("part", 4, 10, "h32v16h-32Z"), of("fine", 6, 26, "l9 -16m-1 16l9 -16m-1 16l9 -16")),
     BOARD(of("tissue", 2, 26, "l9 -16h26l-9 16Z"), of("part", 2, 26, "h26l9 -16v3l-9 16h-26v-3m26 0v3")),

@@ -2,7 +2,6 @@ package org.benchleaf.compose.chart;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -62,18 +61,18 @@ public final class StationDrawing {
 
     /** The drawing; empty where nothing on the list has a picture. */
     public Optional<DrawingRow> make(String id, List<Placed> list) {
-        return make(id, list, Map.of());
+        return make(id, list, List.of());
     }
 
     /**
      * The same at a station of a class.
      *
-     * @param shared things of the room, with how many there are; of these hoods are drawn apart, since one works in them
+     * @param shared things of the room that all stations work at, with how many there are
      */
-    public Optional<DrawingRow> make(String id, List<Placed> list, Map<String, String> shared) {
-        List<Seen> hoods = shared.entrySet().stream().filter(one -> DrawnThing.ofTool(one.getKey(), desk.library().reference())
-                .filter(DrawnThing.HOOD::equals).isPresent()).map(one -> new Seen(DrawnThing.HOOD, one.getKey() + " (" + one.getValue()
-                        + " ×)", one.getKey() + ", " + one.getValue(), true)).toList();
+    public Optional<DrawingRow> make(String id, List<Placed> list, List<Placed> shared) {
+        List<Seen> ofAll = shared.stream().flatMap(one -> DrawnThing.ofTool(one.item().id(), desk.library().reference()).stream()
+                .map(thing -> new Seen(thing, one.name() + one.amount().map(much -> " (" + much + " ×)").orElse(""),
+                        one.name() + one.amount().map(much -> ", " + much).orElse(""), true))).toList();
         List<Seen> seen = Stream.concat(tray(list), list.stream().flatMap(placed -> seen(placed).stream())).toList();
         List<Seen> wet = seen.stream().filter(Seen::wet).toList();
         List<Seen> dry = seen.stream().filter(one -> !one.wet()).toList();
@@ -87,14 +86,14 @@ public final class StationDrawing {
             pen.line("web", 0, y, DrawingPen.WIDTH, y);
         }
         int below = side(pen, y, words.say("drawing.station-dry"), dry);
-        if (!hoods.isEmpty()) {
+        if (!ofAll.isEmpty()) {
             pen.line("web", 0, below, DrawingPen.WIDTH, below);
-            side(pen, below, words.say("drawing.station-shared"), hoods);
+            side(pen, below, words.say("drawing.station-shared"), ofAll);
         }
         List<String> told = new ArrayList<>();
         told(words.say("drawing.station-wet"), wet).ifPresent(told::add);
         told(words.say("drawing.station-dry"), dry).ifPresent(told::add);
-        told(words.say("drawing.station-shared"), hoods).ifPresent(told::add);
+        told(words.say("drawing.station-shared"), ofAll).ifPresent(told::add);
         return Optional.of(new DrawingRow(List.of(pen.drawing(id, words.say("drawing.station-title"), String.join(" ", told),
                 words.say("drawing.station-caption")))));
     }

@@ -56,9 +56,11 @@ final class ClassCalendar {
     /** What the technician begins, and by when it must be ready; the meter is calibrated on each day of its use. */
     private String ofTechnician() {
         StringBuilder events = new StringBuilder();
-        Calibration.of(sheet, desk).forEach(one -> event(events, "calibrate-" + one.used().toLocalDate()
+        MeterWork.checks(sheet, desk).forEach(one -> event(events, "check-" + one.until().toLocalDate(), one.begin(), one.until(),
+                sheet.words().say("class.check-conductivity")));
+        MeterWork.of(sheet, desk).forEach(one -> event(events, "calibrate-" + one.used().toLocalDate()
                         + (one.meter() > 1 ? "-" + one.meter() : ""), one.begin(), one.used(),
-                sheet.words().say("class.calendar-begin", "what", one.name(sheet),
+                sheet.words().say("class.calendar-begin", "what", MeterWork.name(sheet, one),
                         "ready", desk.moment(sheet, one.used()))));
         desk.plan().starts().stream().filter(start -> !start.inTrays()).forEach(start -> event(events,
                 "begin-" + start.solution() + (start.batch().number() > 1 ? "-" + start.batch().number() : ""), start.begin(),

@@ -28,6 +28,7 @@ import org.benchleaf.derive.classes.ClassSupplies;
 import org.benchleaf.derive.classes.Duty;
 import org.benchleaf.derive.classes.PieceSize;
 import org.benchleaf.derive.figure.Preparation;
+import org.benchleaf.model.ClassStores;
 import org.benchleaf.model.Part;
 import org.benchleaf.model.Recipe;
 import org.benchleaf.model.Reference;
@@ -54,6 +55,7 @@ public final class ClassPreparationPage implements ClassPageMaker {
     private static final Map<String, Quantity> BALANCES = new TreeMap<>(Map.of("balance-1-lightest", Quantity.of(0.1, Unit.GRAM),
             "balance-2-lightest", Quantity.of(0.01, Unit.GRAM), "balance-3-lightest", Quantity.of(0.001, Unit.GRAM)));
     private static final String RINSE_BOTTLE = "rinse bottle";
+    private static final String RACK = "drying rack";
 
     private static final Map<PieceSize.Bound, String> SIZES = Map.of(PieceSize.Bound.EXACTLY, "class.size",
             PieceSize.Bound.AT_MOST, "class.size-most", PieceSize.Bound.AT_LEAST, "class.size-least");
@@ -155,13 +157,17 @@ public final class ClassPreparationPage implements ClassPageMaker {
     /** The meter, before it is first used on a day. */
     private static List<Begun> calibrations(Sheet sheet, ClassDesk desk) {
         Words words = sheet.words();
-        String buffers = Calibration.buffers(sheet, desk);
-        return Calibration.of(sheet, desk).stream().map(one -> new Begun(one.begin(), List.of(
-                RichText.of(one.name(sheet)), RichText.of(desk.moment(sheet, one.begin())),
+        String buffers = MeterWork.buffers(sheet, desk);
+        Stream<Begun> checks = MeterWork.checks(sheet, desk).stream().map(one -> new Begun(one.begin(), Stream.of(
+                words.say("class.check-conductivity"), desk.moment(sheet, one.begin()), sheet.numbers().duration(one.takes()).text(),
+                desk.moment(sheet, one.until()), words.say("class.with-nothing"), words.say("class.calibrate-in")).map(RichText::of)
+                .toList()));
+        return Stream.concat(checks, MeterWork.of(sheet, desk).stream().map(one -> new Begun(one.begin(), List.of(
+                RichText.of(MeterWork.name(sheet, one)), RichText.of(desk.moment(sheet, one.begin())),
                 RichText.of(sheet.numbers().duration(one.takes()).text()), RichText.of(desk.moment(sheet, one.used())),
                 RichText.of(buffers),
                 RichText.of(words.say("class.calibrate-in") + Duties.after(new ClassNotes(sheet, desk).pointer(
-                        Duty.Kind.METER_CALIBRATED.word())))))).toList();
+                        Duty.Kind.METER_CALIBRATED.word()))))))).toList();
     }
 
     private static Table begin(Sheet sheet, ClassDesk desk) {
@@ -296,15 +302,17 @@ public final class ClassPreparationPage implements ClassPageMaker {
             case VESSEL, BENCH, MAKING -> onTheBench(sheet, item);
         };
         if (item.mark().isPresent()) {
-            return onTheBench(sheet, item);
+            return item.size().map(size -> sheet.words().list(List.of(onTheBench(sheet, item), size(sheet, size))))
+                    .orElseGet(() -> onTheBench(sheet, item));
         }
         List<String> parts = new ArrayList<>(List.of(name));
         Stream.of(item.words()).filter(words -> !words.isEmpty()).forEach(parts::add);
-        if (item.equals(desk.plan().supplies().buffers().orElse(null))) {
-            parts.add(sheet.words().say("class.buffer-portion", "n", Calibration.count(sheet, desk), "amount",
+        if (item.id().equals(ClassStores.BUFFERS)) {
+            parts.add(sheet.words().say("class.buffer-portion", "n", MeterWork.count(sheet, desk), "amount",
                     sheet.numbers().amount(sheet.library().formulary().constant("buffer-portion").value()).text()));
         }
         blotted(sheet, desk, item).ifPresent(parts::add);
+        rackRoom(sheet, desk, item).ifPresent(parts::add);
         if (item.id().equals("balance")) {
             lightest(desk).ifPresent(mass -> step(sheet, mass).ifPresent(step -> parts.add(1, sheet.words().say("class.balance-step",
                     "step", sheet.numbers().written(step).text(), "mass", sheet.numbers().written(mass).text()))));
@@ -332,6 +340,13 @@ public final class ClassPreparationPage implements ClassPageMaker {
                 .filter(part -> item.station().isPresent() && part.blotter().filter(item.id()::equals).isPresent()
                         && !part.changes().isEmpty()).findFirst()
                 .map(part -> sheet.words().say("class.blotters-for", "layers", part.layers(), "changes", part.changes().size()));
+    }
+
+    /** How many blotters are wet at once, for which the rack has room. */
+    private static Optional<String> rackRoom(Sheet sheet, ClassDesk desk, ClassSupplies.LaidOut item) {
+        return Optional.of(new WetBlotters(sheet, desk).most()).filter(most -> most > 0 && item.id().equals(RACK))
+                .map(most -> sheet.words().say("class.rack-room", "n", most, "time", sheet.numbers().duration(sheet.library().formulary()
+                        .constant("drying-a-blotter").value()).text()));
     }
 
     /** Height and width of a piece. */

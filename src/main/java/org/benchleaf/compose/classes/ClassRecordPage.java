@@ -6,6 +6,7 @@ import org.benchleaf.compose.bench.BenchNotes;
 import org.benchleaf.compose.bench.BenchViewMaker;
 import org.benchleaf.compose.part.ClassPageName;
 import org.benchleaf.compose.part.Sheet;
+import org.benchleaf.derive.classes.BesideWork;
 import org.benchleaf.model.ClassPapers;
 import org.benchleaf.model.Part;
 import org.benchleaf.model.Step;
@@ -75,6 +76,9 @@ public final class ClassRecordPage implements ClassPageMaker {
             groups.add(new RecordForm.NoteGroup(sheet.words().say("class.blotter-change-n", "n", change), notes.ofChange(change)));
         }
         List<BenchScreen.Note> last = new ArrayList<>(notes.of(step, 0, true, true));
+        if (desk.reading().turns().stream().anyMatch(turn -> turn.step().equals(step.id()) && turn.work().equals(BesideWork.WEIGH_WEB))) {
+            last.addAll(notes.ofWetWeb());
+        }
         if (desk.reading().turns().stream().anyMatch(turn -> turn.step().equals(step.id()) && turn.isWeighedDried())) {
             last.addAll(notes.ofClassDrying());
         }

@@ -76,6 +76,7 @@ record Duties(Sheet sheet, ClassDesk desk) {
             case SHEETS_MADE -> words.say("class.sheets-make");
             case CLEAR_DRAWN_OFF -> words.say("class.draw-off", "what", things(duty));
             case PORTIONS_FILLED -> words.say("class.fill-portions", "what", things(duty));
+            case WAX_LAID_AGAIN -> words.say("class.wax-again", "what", things(duty));
             case PIECES_CUT -> words.say("class.cut-pieces", "what", things(duty));
             case LAYING_OUT -> words.say(desk.plan().supplies().layOut().stream().anyMatch(item -> item.mark().isPresent())
                     ? "class.lay-out-stations-trays" : "class.lay-out-stations") + later();
@@ -137,7 +138,7 @@ record Duties(Sheet sheet, ClassDesk desk) {
 
     private String with(Duty duty) {
         return switch (duty.kind()) {
-            case METER_CALIBRATED -> Calibration.buffers(sheet, desk);
+            case METER_CALIBRATED -> MeterWork.buffers(sheet, desk);
             case BATH_FOR_A_TRIAL -> duty.with().values().stream().flatMap(Optional::stream).map(amount -> sheet.numbers().amount(amount)
                     .text()).findFirst().orElseThrow() + sheet.words().say("bench.ready-times", "times",
                             sheet.words().times(duty.count()));

@@ -28,8 +28,9 @@ record Leftovers(Sheet sheet, ClassDesk desk) {
      * @param kind in words
      * @param amount how much in all
      * @param in in what it is collected
+     * @param atStations whether it is left at the stations too
      */
-    private record Left(String kind, String from, String amount, String in, String where) {
+    private record Left(String kind, String from, String amount, String in, String where, boolean atStations) {
     }
 
     /** Rows of the table of waste of the class. */
@@ -40,7 +41,8 @@ record Leftovers(Sheet sheet, ClassDesk desk) {
 
     /** Rows of what is left at one station. */
     List<List<RichText>> ofStation() {
-        return all().stream().map(left -> Stream.of(sheet.words().more(left.kind, left.from), left.where).map(RichText::of).toList())
+        return all().stream().filter(Left::atStations).map(left ->
+                Stream.of(sheet.words().more(left.kind, left.from), left.where).map(RichText::of).toList())
                 .toList();
     }
 
@@ -58,7 +60,7 @@ record Leftovers(Sheet sheet, ClassDesk desk) {
         List<Left> all = new ArrayList<>();
         kinds().forEach((kind, steps) -> all.add(new Left(kind.name(), words.list(steps.stream().map(step -> desk.step(sheet, step.id()))
                 .distinct().toList()), words.say("class.not-worked-out"), kind.bottle().orElse(words.say("class.waste-ask")),
-                kind.words())));
+                kind.words(), true)));
         used().forEach((id, pieces) -> all.add(of("class.waste-pieces", desk.thing(sheet, id), words.say("class.at-most", "amount",
                 sheet.numbers().amount(Quantity.count(pieces)).text()))));
         Set<String> cut = new LinkedHashSet<>();
@@ -69,13 +71,18 @@ record Leftovers(Sheet sheet, ClassDesk desk) {
         desk.plan().supplies().beside().stream().map(ClassSupplies.Bought::item).filter(item -> item.kind() == ClassSupplies.Kind.WORN)
                 .forEach(item -> all.add(of("class.waste-worn", words.list(Stream.of(desk.thing(sheet, item.id()), item.words())
                         .filter(text -> !text.isEmpty()).toList()), item.all().map(count -> words.say("class.at-most", "amount",
-                                sheet.numbers().amount(count).text())).orElse(words.say("class.not-worked-out")))));
+                                sheet.numbers().amount(count).text())).orElse(words.say("class.not-worked-out")),
+                        item.station().isPresent())));
         return all;
     }
 
     private Left of(String key, String from, String amount) {
+        return of(key, from, amount, true);
+    }
+
+    private Left of(String key, String from, String amount, boolean atStations) {
         Words words = sheet.words();
-        return new Left(words.say(key), from, amount, words.say(key + "-in"), words.say(key + "-where"));
+        return new Left(words.say(key), from, amount, words.say(key + "-in"), words.say(key + "-where"), atStations);
     }
 
     /** Kinds that come with a caution, whatever is prepared, with the steps that have the caution. */

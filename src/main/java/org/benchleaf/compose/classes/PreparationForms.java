@@ -6,10 +6,12 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.benchleaf.compose.part.HazardMaker;
 import org.benchleaf.compose.part.PartFacts;
 import org.benchleaf.compose.part.Sheet;
+import org.benchleaf.derive.classes.Calibration;
 import org.benchleaf.derive.classes.Duty;
 import org.benchleaf.derive.classes.Outlasting;
 import org.benchleaf.model.SpotTest;
@@ -82,12 +84,20 @@ record PreparationForms(Sheet sheet, ClassDesk desk) {
     /** A row for each meter on each day, by the time at which the plan has it calibrated. */
     private Optional<Table> calibrations() {
         Words words = sheet.words();
-        List<LocalDateTime> times = Stream.concat(desk.plan().duties().stream().filter(duty -> duty.kind() == Duty.Kind.METER_CALIBRATED)
-                .map(Duty::begin), Calibration.of(sheet, desk).stream().map(Calibration::begin)).sorted().toList();
+        Set<LocalDateTime> checks = MeterWork.checks(sheet, desk).stream().map(MeterWork.Check::begin).collect(Collectors.toSet());
+        List<LocalDateTime> times = Stream.of(desk.plan().duties().stream().filter(duty -> duty.kind() == Duty.Kind.METER_CALIBRATED)
+                .map(Duty::begin), MeterWork.of(sheet, desk).stream().map(Calibration::begin), checks.stream()).flatMap(each -> each)
+                .sorted().toList();
         List<Table.Column> columns = new ArrayList<>(words.columns("class.calibration-at", "class.calibration-meter"));
-        columns.add(new Table.Column(words.say("class.calibration-buffer", "buffer", Calibration.buffers(sheet, desk)), false));
+        columns.add(new Table.Column(words.say("class.calibration-buffer", "buffer", MeterWork.buffers(sheet, desk)), false));
         columns.addAll(words.columns("class.calibration-temperature", "class.calibration-slope", "class.calibration-passed", "class.sign"));
-        List<List<RichText>> rows = times.stream().map(time -> row(desk.moment(sheet, time), columns.size() - 1)).toList();
+        List<List<RichText>> rows = times.stream().map(time -> {
+            List<RichText> cells = row(desk.moment(sheet, time), columns.size() - 1);
+            if (checks.contains(time)) {
+                cells.set(1, RichText.of(words.say("class.conductivity-meter")));
+            }
+            return cells;
+        }).toList();
         return rows.isEmpty() ? Optional.empty() : Optional.of(new Table("calibration-record", words.say("class.calibration-record"),
                 columns, rows, Optional.empty()));
     }

@@ -73,6 +73,9 @@ final class StationChart {
         desk.course().day().breaks().forEach(one -> told.add(words.say("class.plan-breaks", "from", sheet.numbers().clock(one.from()),
                 "to", sheet.numbers().clock(one.to()))));
         told.add(words.say("class.plan-gaps"));
+        if (desk.reading().turns().stream().anyMatch(ScheduleReading.Turn::isLiftedOut)) {
+            told.add(words.say("class.plan-changes"));
+        }
         return String.join(" ", told);
     }
 

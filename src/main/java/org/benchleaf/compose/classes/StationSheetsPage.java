@@ -3,9 +3,7 @@ package org.benchleaf.compose.classes;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
@@ -180,9 +178,10 @@ public final class StationSheetsPage implements ClassPageMaker {
         }
         List<Block> blocks = new ArrayList<>(List.of(new Table("station-" + station + "-kit", words.say("class.kit-caption",
                 "n", station), words.columns("class.thing", "class.amount"), rows, Optional.empty())));
-        Map<String, String> shared = new LinkedHashMap<>();
-        desk.plan().supplies().layOut().stream().filter(item -> item.kind() == ClassSupplies.Kind.SHARED).forEach(item ->
-                item.all().ifPresent(all -> shared.put(desk.thing(sheet, item.id()), ClassPreparationPage.count(sheet, all))));
+        List<StationDrawing.Placed> shared = desk.plan().supplies().layOut().stream().filter(item -> item.kind()
+                == ClassSupplies.Kind.SHARED || item.station().isEmpty() && desk.reading().shared().stream().anyMatch(one ->
+                        one.thing().equals(item.id()))).map(item -> new StationDrawing.Placed(item, 0, desk.thing(sheet, item.id()),
+                                item.all().map(all -> ClassPreparationPage.count(sheet, all)))).toList();
         new StationDrawing(sheet, desk.desk()).make("station-" + station + "-drawing", placed, shared).ifPresent(blocks::add);
         return blocks;
     }

@@ -58,22 +58,37 @@ final class StationWords {
     String told(ScheduleReading.Turn turn) {
         boolean first = turn.isMainWork() && begun.add(turn.step());
         String how = how(turn, first);
-        return sentences(desk.work(sheet, turn), (how + noted(turn) + liesUntil(turn)).strip(), cautions(turn, first));
+        return sentences(desk.work(sheet, turn), (how + noted(turn) + liesUntil(turn) + (first ? waitsUntil(turn) : "")).strip(),
+                cautions(turn, first));
     }
 
     /** How it is done by the table of notes, told at the first piece of such work. */
     private String noted(ScheduleReading.Turn turn) {
-        String work = turn.work().replaceFirst(" \\d+$", "");
-        return turn.isHandsOn() && notedFor.add(work) ? notes.at(work).stream().map(" "::concat).collect(Collectors.joining()) : "";
+        return turn.isHandsOn() && notedFor.add(turn.kind()) ? notes.at(turn.kind())
+                .stream().map(" "::concat).collect(Collectors.joining()) : "";
     }
 
-    /** Where a wet sheet lies that nobody works on at once. */
+    /** Where a sheet lies that nobody works on at once: a wet one, or one that was taken out to be weighed. */
     private String liesUntil(ScheduleReading.Turn turn) {
         boolean wet = turn.isDrained() || turn.isLiftedAndDrained() || turn.work().equals(BesideWork.WEIGH_WET);
-        return desk.reading().turns().stream().filter(other -> wet && other.station() == station && other.isHandsOn()
+        return nextAfterWait(turn).filter(next -> wet || turn.isTakenOut() && next.isWeighedDried())
+                .map(next -> " " + words.say(wet ? "class.lies-until" : "class.lies-dry-until", "time", desk.clock(sheet, next.from())))
+                .orElse("");
+    }
+
+    /** What happens to a sheet that waits for the release of the next step, and who is there. */
+    private String waitsUntil(ScheduleReading.Turn turn) {
+        return nextAfterWait(turn).filter(ScheduleReading.Turn::isHold).flatMap(next -> desk.desk().treatment().step(next.step())
+                .flatMap(Step::hold).flatMap(Step.Hold::meanwhile).map(how -> " " + words.say("class.waits-until", "time",
+                        desk.clock(sheet, next.from()), "how", how)))
+                .map(told -> told + (turn.isSupervised() ? " " + words.say("class.waits-beside") : "")).orElse("");
+    }
+
+    /** The station's next work by hand where it does not begin at once. */
+    private Optional<ScheduleReading.Turn> nextAfterWait(ScheduleReading.Turn turn) {
+        return desk.reading().turns().stream().filter(other -> other.station() == station && other.isHandsOn()
                 && !other.from().isBefore(turn.to())).min(Comparator.comparing(ScheduleReading.Turn::from))
-                .filter(next -> next.from().isAfter(turn.to()))
-                .map(next -> " " + words.say("class.lies-until", "time", desk.clock(sheet, next.from()))).orElse("");
+                .filter(next -> next.from().isAfter(turn.to()));
     }
 
     private static String sentences(String work, String how, String cautions) {

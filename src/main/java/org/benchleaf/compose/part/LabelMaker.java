@@ -2,6 +2,7 @@ package org.benchleaf.compose.part;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -42,6 +43,8 @@ public final class LabelMaker {
         List<LabelSheet.Label> labels = new ArrayList<>();
         times.forEach((preparation, count) -> labels.addAll(Collections.nCopies(count, label(preparation))));
         labels.addAll(others);
+        // The small ones together, so that rows of a sheet are full.
+        labels.sort(Comparator.comparing(label -> label.size() == 0));
         return new LabelSheet(labels, sheet.words().group("label-sheet"));
     }
 
@@ -98,11 +101,11 @@ public final class LabelMaker {
 
     /**
      * The first size whose largest bottle holds the batch; a batch by mass is taken to be as dense as water. The sizes are those for
-     * what is hazardous, so what is not has the least.
+     * what is hazardous; what is not has one of its own, three to a row of a sheet of paper.
      */
     private int size(Quantity batch, boolean unclassified) {
         if (unclassified) {
-            return 1;
+            return 0;
         }
         double litres = batch.unit().dimension() == org.benchleaf.quantity.Dimension.MASS
                 ? batch.in(Unit.KILOGRAM) : batch.in(Unit.LITRE);

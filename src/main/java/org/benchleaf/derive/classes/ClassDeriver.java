@@ -79,8 +79,8 @@ public final class ClassDeriver {
         WorkHours hours = groundwork.hours().without(course.stores().closed());
         PracticeSheets sheets = new PracticeSheets(course, bench, hours, outlasting);
         new RinsingWater(course, bench).use(steps);
-        ClassDraws draws = new ClassDraws(course.stations(), StationCut.minutes(bench.constant("filling-a-portion").value()), timeline,
-                schedule, sheets.draws());
+        int filling = StationCut.minutes(bench.constant("filling-a-portion").value());
+        ClassDraws draws = new ClassDraws(course.stations(), filling, timeline, schedule, sheets.draws());
         ClassBatches batches = new ClassBatches(course, bench, draws, hours, messages);
         Groundwork work = groundwork.make(bench, maker, batches);
         work.tell(timeline, steps);
@@ -93,24 +93,35 @@ public final class ClassDeriver {
         List<ClassSupplies.Waste> waste = provider.waste(preparations, assessment.hazards());
         MakingThings making = new MakingThings(work.bench(), steps, preparations, fillings, waste, assessment.hazards());
         List<ClassSupplies.LaidOut> layOut = new LayingOut(course, work.bench(), steps).list(assessment.care(), schedule, making);
-        List<ClassSupplies.LaidOut> practice = new PracticeThings(work.bench(), sheets.duties(),
-                course.papers().like().isPresent()).list(layOut, assessment.care());
+        List<ClassSupplies.LaidOut> practice = practice(course, work, sheets).list(layOut, assessment.care());
         orders.addAll(provider.cut(layOut, ordered));
         provider.areaOfBlotters(layOut);
         ClassSupplies supplies = new ClassSupplies(orders, fillings, layOut, practice,
-                provider.beside(layOut, practice, ordered, assessment.hazards()), waste, provider.furtherBaths(),
-                StockForTrays.of(course, work.bench(), preparations), provider.benchPlaces(messages), schedule.map(planned ->
-                        new ClassLoads(course, work.bench().ledger(), messages).of(new ScheduleReading(planned))).orElse(List.of()),
+                provider.beside(layOut, practice, ordered, assessment.hazards(), calibrations(work, sheets, schedule)), waste,
+                provider.furtherBaths(), StockForTrays.of(course, work.bench(), preparations), provider.benchPlaces(messages),
+                schedule.map(planned -> new ClassLoads(course, work.bench().ledger(), messages).of(new ScheduleReading(planned)))
+                        .orElse(List.of()),
                 schedule.map(planned -> new ClassAir(course, work.bench(), ofCase, messages).of(steps, new ScheduleReading(planned)))
                         .orElse(List.of()));
-        course.papers().issue().ifPresent(issue -> new IssueDay(course, issue, bench.library().reference(), messages)
-                .check(ordered, supplies));
+        course.papers().issue().ifPresent(issue -> new IssueDay(course, issue, bench.library().reference(), messages).check(ordered,
+                supplies));
         return new ClassPlan(course, source.title(), scale.sheetCount(), steps, work.bench().ledger().figures(), timeline,
                 preparations, ordered, duties(sheets, ordered,
                         free -> new HandingOut(work.bench(), steps, draws).of(fillings, ordered, free),
                         free -> schedule.map(planned -> new StationDuties(course, work.bench(), hours, layOut).around(planned, free))
-                                .orElse(List.of()),
-                        new FreeTime(hours, course.day().breaks())), supplies, schedule, IssuedPapers.NONE, outlasting);
+                                .orElse(List.of()), new FreeTime(hours, course.day().breaks())), supplies, schedule,
+                IssuedPapers.NONE, outlasting);
+    }
+
+    private static PracticeThings practice(CourseClass course, Groundwork work, PracticeSheets sheets) {
+        return new PracticeThings(work.bench(), sheets.duties(), course.papers().like().isPresent());
+    }
+
+    /** How often a meter is calibrated, for trials and on the days of the class. */
+    private static int calibrations(Groundwork work, PracticeSheets sheets, Optional<ClassSchedule> schedule) {
+        return (int) sheets.duties().stream().filter(duty -> duty.kind() == Duty.Kind.METER_CALIBRATED).count()
+                + schedule.map(planned -> Calibration.of(new ScheduleReading(planned),
+                        work.bench().constant("calibrating-a-meter").value()).size()).orElse(0);
     }
 
     private static Map<String, Preparation> used(Groundwork work) {

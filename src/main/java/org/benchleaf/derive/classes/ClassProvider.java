@@ -225,9 +225,10 @@ final class ClassProvider {
      * @param practice what making the practice sheets takes besides what the class lays out
      * @param starts when each solution is begun
      * @param hazards of the solutions, by id
+     * @param calibrations how often a meter is calibrated
      */
     List<ClassSupplies.Bought> beside(List<ClassSupplies.LaidOut> layOut, List<ClassSupplies.LaidOut> practice,
-            List<ClassPlan.Start> starts, Map<String, Hazards> hazards) {
+            List<ClassPlan.Start> starts, Map<String, Hazards> hazards, int calibrations) {
         Set<String> ofClass = layOut.stream().map(ClassSupplies.LaidOut::id).collect(Collectors.toSet());
         LocalDate first = first(Stream.concat(starts.stream().filter(start -> !start.inTrays()).map(ClassPlan.Start::begin),
                 begins(any -> true)));
@@ -236,20 +237,33 @@ final class ClassProvider {
                 return course.papers().like().map(any -> bought(item, first(begins(duty -> !READIED.contains(duty.kind()))),
                         course.papers().making().flatMap(SheetMaking::delivery), Optional.empty(), List.of())).stream();
             }
-            if (item.id().equals(ClassStores.BUFFERS) || bench.library().reference().needs().stream().anyMatch(need ->
+            if (item.id().equals(ClassStores.BUFFERS)) {
+                ClassSupplies.LaidOut buffers = poured(item, calibrations);
+                return Stream.of(bought(buffers, first(begins(duty -> duty.kind() == Duty.Kind.METER_CALIBRATED)), Optional.empty(),
+                        supply(buffers), List.of()));
+            }
+            if (bench.library().reference().needs().stream().anyMatch(need ->
                     need.bought() && need.name().equals(item.id()))) {
-                return Stream.of(bought(item, first(begins(duty -> duty.kind() == Duty.Kind.METER_CALIBRATED)), Optional.empty(),
-                        supply(item.id()), List.of()));
+                return Stream.of(bought(item, first(begins(duty -> practice.contains(item) ? !READIED.contains(duty.kind())
+                        : duty.kind() == Duty.Kind.METER_CALIBRATED)), Optional.empty(), supply(item), List.of()));
             }
             return isWornOut(item) ? Stream.of(bought(withThat(item, layOut.contains(item) ? practice : List.of()), first,
-                    Optional.empty(), supply(item.id()), starts.stream()
+                    Optional.empty(), supply(item), starts.stream()
                     .map(ClassPlan.Start::solution).distinct().filter(id -> Optional.ofNullable(hazards.get(id))
                             .filter(one -> one.wear().contains(item.id())).isPresent()).toList())) : Stream.empty();
         }).toList();
     }
 
-    private Optional<ClassStores.Supply> supply(String id) {
-        return Optional.ofNullable(course.stores().supplies().get(id)).filter(one -> one.pack().dimension() == Dimension.COUNT);
+    private Optional<ClassStores.Supply> supply(ClassSupplies.LaidOut item) {
+        return Optional.ofNullable(course.stores().supplies().get(item.id())).filter(one -> one.pack().dimension()
+                == item.all().map(Quantity::dimension).orElse(Dimension.COUNT));
+    }
+
+    /** What all calibrations take of each buffer. */
+    private ClassSupplies.LaidOut poured(ClassSupplies.LaidOut buffers, int calibrations) {
+        return new ClassSupplies.LaidOut(buffers.id(), buffers.kind(), buffers.station(), bench.ledger().value("sum", Inputs.none()
+                .with("amounts", bench.constant("buffer-portion").value(), Job.USUAL).with("times", Quantity.number(calibrations),
+                        Origin.Place.CLASS), "total"), buffers.words(), buffers.steps());
     }
 
     /** With what is worn out of the same before the class. */

@@ -40,8 +40,8 @@ public record Duty(Kind kind, Optional<String> step, ClassDay.Doer by, List<Stre
 
     /** What is done. */
     public enum Kind {
-        METER_CALIBRATED, BATH_FOR_A_TRIAL, SHEETS_GO_THROUGH, SHEETS_MADE, CLEAR_DRAWN_OFF, PORTIONS_FILLED, PIECES_CUT, LAYING_OUT,
-        SHEETS_WEIGHED, CLEARING_AWAY;
+        METER_CALIBRATED, BATH_FOR_A_TRIAL, SHEETS_GO_THROUGH, SHEETS_MADE, CLEAR_DRAWN_OFF, PORTIONS_FILLED, PIECES_CUT,
+        WAX_LAID_AGAIN, LAYING_OUT, SHEETS_WEIGHED, CLEARING_AWAY;
 
         /** Its word in the table of notes. */
         public String word() {

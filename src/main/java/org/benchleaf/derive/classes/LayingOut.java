@@ -284,7 +284,8 @@ public final class LayingOut {
             items.put("shared " + one.thing(), new LaidOut(one.thing(), own ? Kind.BENCH : Kind.SHARED,
                     Optional.of(Quantity.count(one.most() / course.stations())).filter(any -> own),
                     Optional.of(Quantity.count(one.most())), words, using).marked(one.thing().equals(StationCut.TRAY) ? mark()
-                            : Optional.empty()).sized(one.thing().equals(StationCut.BOARD) ? stack(using) : Optional.empty()));
+                            : Optional.empty()).sized(one.thing().equals(StationCut.BOARD) ? stack(using)
+                                    : one.thing().equals(StationCut.TRAY) ? inside() : Optional.empty()));
         }
     }
 
@@ -299,6 +300,12 @@ public final class LayingOut {
     private Optional<Preparation.Mark> mark() {
         return steps.stream().flatMap(step -> step.part(Part.Bath.class).flatMap(bath -> TrayChoice.mark(bench.library(),
                 bench.source().object(), step, bath)).stream()).findFirst();
+    }
+
+    /** The size of that tray, inside. */
+    private Optional<PieceSize> inside() {
+        return mark().flatMap(Preparation.Mark::tray).flatMap(id -> bench.library().studio().trays().stream().filter(tray ->
+                tray.id().equals(id)).findFirst()).flatMap(tray -> PieceSize.of(Optional.of(tray.height()), Optional.of(tray.width())));
     }
 
     /** What the steps ask for, for all who work at them; what preparing asks for, for the technician. */

@@ -42,6 +42,7 @@ final class PracticeSheets {
     /** What one use is called, as a figure and in words. */
     private static final Map.Entry<String, String> FOR_A_TRIAL = Map.entry(ClassProvider.FOR_A_TRIAL, "liquid for one trial");
     private static final Map.Entry<String, String> FOR_A_SHEET = Map.entry("for-a-sheet", "wax for one sheet");
+    private static final Map.Entry<String, String> FOR_THIN_PLACES = Map.entry("for-thin-places", "wax for thin places of one sheet");
     private static final Quantity NO_WAIT = Quantity.of(0, Unit.MINUTE);
 
     private final CourseClass course;
@@ -101,8 +102,10 @@ final class PracticeSheets {
             with.putAll(tried(step, trial, trial.rounds(sheets(), trial.touch(hands)).size()));
             needed = trial.liquids().isEmpty() ? work(work, making, needed) : tried(work, trial, making, needed);
             liquids(step, needed);
-            step.part(Part.Fixing.class).filter(StationCut::isVolatileWax).ifPresent(fixing -> used(step, fixing.with(), "wax-for-a-patch",
-                    sheets(), FOR_A_SHEET));
+            step.part(Part.Fixing.class).filter(StationCut::isVolatileWax).ifPresent(fixing -> {
+                used(step, fixing.with(), "wax-for-a-patch", sheets(), FOR_A_SHEET);
+                used(step, fixing.with(), "wax-for-thin-places", sheets(), FOR_THIN_PLACES);
+            });
         }
         Collections.reverse(duties);
     }

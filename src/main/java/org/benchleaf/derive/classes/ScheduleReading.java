@@ -43,20 +43,21 @@ public final class ScheduleReading {
      * @param part its place in the station's work, from 0; the same for all stations
      * @param step id
      * @param work in a few words
+     * @param kind of that work, without the number of a piece of which there are several
      * @param start minutes from the start of the class
      * @param from the same by the clock
      * @param to when it is over
      * @param takes people and things that it has meanwhile
      */
-    public record Turn(int station, int part, String step, String work, int start, LocalDateTime from, LocalDateTime to,
-            List<String> takes) {
+    public record Turn(int station, int part, String step, String work, String kind, int start, LocalDateTime from,
+            LocalDateTime to, List<String> takes) {
         public Turn {
             takes = List.copyOf(takes);
         }
 
         /** The same with the end of a later piece. */
         private Turn until(Turn later) {
-            return new Turn(station, part, step, work, start, from, later.to, takes);
+            return new Turn(station, part, step, work, kind, start, from, later.to, takes);
         }
 
         /** As a plan names it. */
@@ -95,7 +96,7 @@ public final class ScheduleReading {
 
         /** Whether a tray is emptied and filled again. */
         public boolean isBathChanged() {
-            return work.startsWith(StationCut.BATH_CHANGE);
+            return kind.equals(StationCut.BATH_CHANGE);
         }
 
         /** Whether a fresh bath is brought to its pH. */
@@ -156,7 +157,7 @@ public final class ScheduleReading {
 
         /** Whether its blotters are changed. */
         public boolean isBlotterChanged() {
-            return work.startsWith(StationCut.BLOTTER_CHANGE);
+            return kind.equals(StationCut.BLOTTER_CHANGE);
         }
 
         /** Whether a sheet is taken out from under its weight. */
@@ -239,7 +240,8 @@ public final class ScheduleReading {
         for (int station = 0; station < stations().size(); station++) {
             for (int part = 0; part < stations().get(station).parts().size(); part++) {
                 String[] name = partName(station, part).split(": ", 2);
-                turns.add(new Turn(station + 1, part, name[0], name[1], timetable.start(station, part),
+                turns.add(new Turn(station + 1, part, name[0], name[1], stations().get(station).parts().get(part).kind(),
+                        timetable.start(station, part),
                         clock(timetable.start(station, part)), clock(timetable.end(station, part)), takes(station, part)));
             }
         }

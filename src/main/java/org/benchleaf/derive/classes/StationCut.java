@@ -46,7 +46,7 @@ final class StationCut {
     static final String WEIGHT = "weight";
     static final String SUPERVISOR = "supervisor";
     static final String MAKE_BATH = "make the bath";
-    static final String BATH_CHANGE = "bath change ";
+    static final String BATH_CHANGE = "bath change";
     static final String READ_BATH = "read the bath";
     static final String LIFT_OUT = "lift out";
     static final String LAY_IN_AGAIN = "lay in again";
@@ -59,7 +59,7 @@ final class StationCut {
     static final String LIFT_AND_DRAIN = "lift and drain";
     static final String DRAIN = "drain";
     static final String LAY_BETWEEN_BLOTTERS = "lay between blotters";
-    static final String BLOTTER_CHANGE = "blotter change ";
+    static final String BLOTTER_CHANGE = "blotter change";
     static final String TAKE_OUT = "take out";
     static final String BALANCE = "balance";
     /** The work of releasing what stands behind it. */
@@ -372,7 +372,7 @@ final class StationCut {
         int first = parts.size();
         moved(step, LIFT_OUT, moving);
         boolean metered = source.isBroughtToPh(bath);
-        int changed = hands(step, BATH_CHANGE + number, all - 2 * moving + (metered && told.isPresent() ? rinsing : 0));
+        int changed = numbered(step, BATH_CHANGE, number, all - 2 * moving + (metered && told.isPresent() ? rinsing : 0));
         take(SINK, step, changed);
         if (metered && told.isPresent()) {
             take(METER, step, changed);
@@ -419,7 +419,7 @@ final class StationCut {
                     .orElse((int) Math.ceil(hours.night().low()));
             waiting(step, "between blotters " + number, meanwhile(wait));
             keptShort();
-            int change = hands(step, BLOTTER_CHANGE + number, minutesOf(ClassWork.BLOTTER_CHANGE));
+            int change = numbered(step, BLOTTER_CHANGE, number, minutesOf(ClassWork.BLOTTER_CHANGE));
             lying += wait + parts.get(change).minutes();
         }
         pressed(step, laid, boarded, lying);
@@ -432,18 +432,25 @@ final class StationCut {
                 .ifPresent(time -> waiting(step, "under weight", time - already));
         if (press.isPresent()) {
             int out = hands(step, TAKE_OUT, minutesOf(ClassWork.TAKING_OUT));
+            int free = weighedDried(step, press.get(), out);
             // What the class has the work done at is free when the sheet is taken off it.
             takings.replaceAll(each -> each.first == laid && each.last == laid && use(step).map(ClassDay.Use::at).orElse(List.of())
                     .contains(each.thing) ? new Taking(each.thing, each.step, laid, out, each.amount) : each);
             if (press.get().height().isEmpty()) {
-                takings.add(new Taking(BOARD, step.id(), boarded, out, boards.each()));
+                takings.add(new Taking(BOARD, step.id(), boarded, free, boards.each()));
             }
             takings.add(new Taking(WEIGHT, step.id(), boarded, out, press.get().weights()));
-            if (step.part(Part.Weighing.class).isPresent() && press.get().time().filter(time -> minutes(time) > A_DAY).isPresent()) {
-                keptShort();
-                weigh(step, BesideWork.WEIGH_DRIED);
-            }
         }
+    }
+
+    /** A sheet of which the mass tells when it is dry lies under its board until it is weighed; the part with which its boards are free. */
+    private int weighedDried(Step step, Part.Press press, int out) {
+        if (step.part(Part.Weighing.class).isEmpty() || press.time().filter(time -> minutes(time) > A_DAY).isEmpty()) {
+            return out;
+        }
+        keptShort();
+        weigh(step, BesideWork.WEIGH_DRIED);
+        return parts.size() - 1;
     }
 
     /** A step of one kind of work: the hands first, what is left of its time after. */
@@ -502,8 +509,17 @@ final class StationCut {
         return told.filter(any -> !day.work().containsKey(kind)).map(StationCut::minutes);
     }
 
+    /** Work that is done several times, which has a number in its name. */
+    private int numbered(Step step, String kind, int number, int minutes) {
+        return hands(step, kind + " " + number, kind, minutes);
+    }
+
     private int hands(Step step, String name, int minutes) {
-        int part = part(step, name, minutes);
+        return hands(step, name, name, minutes);
+    }
+
+    private int hands(Step step, String name, String kind, int minutes) {
+        int part = part(step, name, kind, minutes);
         take(HANDS, step, part);
         if (care.isSupervised(step) && !name.startsWith(HOLD) && !BesideWork.ALL.contains(name)) {
             take(SUPERVISOR, step, part);
@@ -522,7 +538,11 @@ final class StationCut {
     }
 
     private int part(Step step, String name, int minutes) {
-        parts.add(new WorkPart(step.id() + ": " + name, minutes));
+        return part(step, name, name, minutes);
+    }
+
+    private int part(Step step, String name, String kind, int minutes) {
+        parts.add(new WorkPart(step.id() + ": " + name, kind, minutes));
         return parts.size() - 1;
     }
 

@@ -37,7 +37,8 @@ record StationDuties(CourseClass course, Bench bench, WorkHours hours, List<Clas
         LocalDateTime end = course.starts().plusMinutes(schedule.timetable().end());
         Quantity clearing = bench.constant("clearing-the-room").value();
         LocalDateTime cleared = end.plusMinutes((long) StationCut.minutes(clearing) * course.stations());
-        List<Duty> duties = new ArrayList<>(cutting(stretches.get(0).from(), free));
+        List<Duty> duties = new ArrayList<>(waxing(stretches.get(0).from(), free));
+        duties.addAll(cutting(stretches.get(0).from(), free));
         duties.add(duty(Duty.Kind.LAYING_OUT, stretches, each, course.stations(), course.starts(), Map.of()));
         duties.addAll(weighing(schedule, free));
         duties.add(duty(Duty.Kind.CLEARING_AWAY, List.of(new Stretch(end, cleared)), clearing, course.stations(), cleared, Map.of()));
@@ -68,6 +69,20 @@ record StationDuties(CourseClass course, Bench bench, WorkHours hours, List<Clas
                 }
             }
         });
+        return duties;
+    }
+
+    /** The patches of a volatile wax are looked at before the sheets are laid out, and more is laid on where they are thin. */
+    private List<Duty> waxing(LocalDateTime until, FreeTime free) {
+        Quantity each = bench.constant("laying-wax-again").value();
+        int sheets = course.stations() * course.sheetsEach() + course.stores().spare().sheets();
+        List<Duty> duties = new ArrayList<>();
+        course.papers().making().filter(making -> !making.bought()).ifPresent(making -> bench.source().steps().stream()
+                .filter(step -> making.steps().contains(step.id()))
+                .forEach(step -> step.part(Part.Fixing.class).filter(StationCut::isVolatileWax).ifPresent(fixing -> duties.add(new Duty(
+                        Duty.Kind.WAX_LAID_AGAIN, Optional.of(step.id()), making.by(), List.of(free.latest(until,
+                        StationCut.minutes(each) * sheets, 0)), each, sheets, Quantity.of(0, Unit.MINUTE), until,
+                        Map.of(fixing.with(), Optional.empty()))))));
         return duties;
     }
 

@@ -1,4 +1,4 @@
-package org.benchleaf.compose.classes;
+package org.benchleaf.derive.classes;
 
 import java.time.LocalDate;
 import java.time.LocalDateTime;
@@ -7,10 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
-import org.benchleaf.compose.part.Sheet;
-import org.benchleaf.derive.classes.ClassSupplies;
-import org.benchleaf.derive.classes.Duty;
-import org.benchleaf.derive.classes.ScheduleReading;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
 
@@ -23,28 +19,15 @@ import org.benchleaf.quantity.Unit;
  * @param takes how long that usually takes
  * @param used by when it must be over
  */
-record Calibration(int meter, int of, LocalDateTime begin, Quantity takes, LocalDateTime used) {
+public record Calibration(int meter, int of, LocalDateTime begin, Quantity takes, LocalDateTime used) {
 
-    /** With what the meter is calibrated. */
-    static String buffers(Sheet sheet, ClassDesk desk) {
-        return desk.plan().supplies().buffers().map(ClassSupplies.LaidOut::words).orElse(sheet.words().say("class.not-worked-out"));
-    }
-
-    /** What is calibrated; of several meters, which. */
-    String name(Sheet sheet) {
-        return of == 1 ? sheet.words().say("class.calibrate") : sheet.words().say("class.calibrate-one", "n", meter, "of", of);
-    }
-
-    /** How many there are, with those before the class. */
-    static int count(Sheet sheet, ClassDesk desk) {
-        return of(sheet, desk).size()
-                + (int) desk.plan().duties().stream().filter(duty -> duty.kind() == Duty.Kind.METER_CALIBRATED).count();
-    }
-
-    /** One for each meter and each day on which it is used, in order, by one pair of hands; none where the class uses none. */
-    static List<Calibration> of(Sheet sheet, ClassDesk desk) {
-        Quantity takes = sheet.library().formulary().constant("calibrating-a-meter").value();
-        Map<LocalDate, List<ScheduleReading.Turn>> days = desk.reading().turns().stream().filter(ScheduleReading.Turn::isMetered)
+    /**
+     * One for each meter and each day on which it is used, in order, by one pair of hands; none where the class uses none.
+     *
+     * @param takes how long one takes
+     */
+    public static List<Calibration> of(ScheduleReading reading, Quantity takes) {
+        Map<LocalDate, List<ScheduleReading.Turn>> days = reading.turns().stream().filter(ScheduleReading.Turn::isMetered)
                 .collect(Collectors.groupingBy(turn -> turn.from().toLocalDate(), TreeMap::new, Collectors.toList()));
         List<Calibration> calibrations = new ArrayList<>();
         days.values().forEach(turns -> calibrations.addAll(ofADay(firstUses(turns), takes)));
