@@ -581,7 +581,8 @@
     });
     /* A step of days, where none of its clocks is told. */
     stages.forEach(function (stage) {
-      if (!ripe(stage) || list.some(function (one) { return one.timer.step === stage.anchor; })) { return; }
+      if (!ripe(stage) || list.some(function (one) { return one.timer.step === stage.anchor; })
+        || stage.anchor === anchorOf(here)) { return; }
       list.push({ end: ripe(stage), timer: { kind: "whole", step: stage.anchor, id: 0 } });
     });
     list.sort(function (one, other) { return one.end - other.end; });

@@ -52,5 +52,12 @@ const steps = bench.state().record.steps;
     clock.querySelector("button").click();
   });
   if (clocks.length) { tell(screen, ", running"); }
+  if (!clocks.length && screen.hasAttribute("data-last")) {
+    steps[screen.dataset.screen].began = Date.now();
+    bench.state().timers = {};
+    bench.cleared();
+    document.querySelector(".bench__said").textContent = "";
+    tell(screen, ", begun");
+  }
 });
 return told;

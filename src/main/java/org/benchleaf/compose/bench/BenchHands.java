@@ -64,7 +64,7 @@ final class BenchHands {
     List<Hand> all() {
         List<Hand> hands = new ArrayList<>(drops.isEmpty() ? List.of(action()) : dropped());
         for (int i = 0; i < timers.size(); i++) {
-            timed(i).ifPresent(hands::add);
+            hands.addAll(timed(i).map(timers.get(i).kind() == BenchTimer.Kind.CHANGE ? this::changed : List::of).orElse(List.of()));
         }
         return hands.stream().flatMap(hand -> fitting(hand).stream()).toList();
     }
@@ -107,6 +107,11 @@ final class BenchHands {
                             Optional.empty(), clock(timer, name), 0));
             case LOOK, WHOLE, DROP -> Optional.empty();
         };
+    }
+
+    /** After the last change of blotters the day is told on which the step ends: there is looked on a screen of its own. */
+    private List<Hand> changed(Hand hand) {
+        return hand.see().isEmpty() ? List.of(hand) : inTwo(hand);
     }
 
     private boolean isLastChange(int i) {
