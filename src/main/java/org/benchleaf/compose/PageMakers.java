@@ -7,6 +7,7 @@ import org.benchleaf.compose.cases.PreparationPage;
 import org.benchleaf.compose.cases.ResultsPage;
 import org.benchleaf.compose.cases.StepSheetPage;
 import org.benchleaf.compose.classes.AssessmentPage;
+import org.benchleaf.compose.classes.ClassLabelsPage;
 import org.benchleaf.compose.classes.ClassPage;
 import org.benchleaf.compose.classes.ClassPageMaker;
 import org.benchleaf.compose.classes.ClassPreparationPage;
@@ -45,6 +46,7 @@ public final class PageMakers {
     static final List<ClassPageMaker> CLASS = List.of(
             new ClassPage(),
             new ClassPreparationPage(),
+            new ClassLabelsPage(),
             new StationSheetsPage(),
             new OrderListPage(),
             new AssessmentPage(),

@@ -149,7 +149,7 @@ class ClassGuessesTest {
         assertThat(row("spring-course-preparation.html", "lay-out-table", "hood")).contains("1 of 2");
         assertThat(row("spring-course-stations.html", "station-4-kit", "2. Ethanol")).contains(", in this: Hand sprayer");
         assertThat(row("spring-course-preparation.html", "waste-table", "practice sheets")).contains("up to 7", "until the wax is gone");
-        assertThat(text(page("spring-course-preparation.html").getElementById("labels"))).contains("Stock poured out", "diluted 1 + 9");
+        assertThat(text(page("spring-course-labels.html").getElementById("labels"))).contains("Stock poured out", "diluted 1 + 9");
     }
 
     /** From the order list: a respirator is ordered by Monday 23 March; the papers are there a week before, for its fit test. */

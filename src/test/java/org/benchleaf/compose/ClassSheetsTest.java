@@ -174,7 +174,7 @@ class ClassSheetsTest {
      */
     @Test
     void there_is_a_label_for_each_vessel_also_of_waste() {
-        List<LabelSheet.Label> labels = page("-preparation.html").filter(LabelSheet.class::isInstance).map(LabelSheet.class::cast)
+        List<LabelSheet.Label> labels = page("-labels.html").filter(LabelSheet.class::isInstance).map(LabelSheet.class::cast)
                 .flatMap(sheet -> sheet.labels().stream()).toList();
         assertThat(labels).hasSize(7 + 24 + 3 + 7 + 1 + 1 + 1 + 1 + 2 + 2 + 2 + 1);
         assertThat(labels).extracting(LabelSheet.Label::name).contains("Waste: left of the practice sheets", "Rinse bottle");
@@ -236,7 +236,7 @@ class ClassSheetsTest {
     /** From the case's file: 1 + 5 by mass. */
     @Test
     void parts_are_told_in_words_and_by_what_they_are_counted() {
-        assertThat(labels("cases/tide-table/class-tissue-and-paste-preparation.html")).filteredOn(label -> label.name().equals(
+        assertThat(labels("cases/tide-table/class-tissue-and-paste-labels.html")).filteredOn(label -> label.name().equals(
                 "Wheat starch paste")).isNotEmpty().allSatisfy(label -> assertThat(label.strength().orElseThrow()).isEqualTo(
                         "1 part of wheat starch, precipitated, to 5 parts of deionised water, by mass"));
     }
@@ -313,7 +313,7 @@ class ClassSheetsTest {
     /** Common practice, no source: what is collected is told by what goes in, since when and by whom, and is not used. */
     @Test
     void a_label_of_waste_says_nothing_of_using_it() {
-        assertThat(page("-preparation.html").filter(LabelSheet.class::isInstance).map(LabelSheet.class::cast)
+        assertThat(page("-labels.html").filter(LabelSheet.class::isInstance).map(LabelSheet.class::cast)
                 .map(sheet -> sheet.words().get("unknown-waste"))).singleElement().asString().contains("what goes in")
                 .doesNotContain("use");
     }
@@ -321,7 +321,7 @@ class ClassSheetsTest {
     /** From the table of labels: the sizes are those for what is hazardous; 5.8 L of weak water needs none of them. */
     @Test
     void a_label_of_what_is_not_hazardous_has_the_least_size() {
-        assertThat(page("-preparation.html").filter(LabelSheet.class::isInstance).map(LabelSheet.class::cast)
+        assertThat(page("-labels.html").filter(LabelSheet.class::isInstance).map(LabelSheet.class::cast)
                 .flatMap(sheet -> sheet.labels().stream()).filter(label -> label.name().startsWith("Washing water"))).hasSize(26)
                 .allSatisfy(label -> assertThat(label.size()).isZero());
     }

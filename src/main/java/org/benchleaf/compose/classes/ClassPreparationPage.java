@@ -3,7 +3,6 @@ package org.benchleaf.compose.classes;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -19,7 +18,6 @@ import org.benchleaf.calculate.FigureKey;
 import org.benchleaf.compose.part.BriefingMaker;
 import org.benchleaf.compose.part.ClassPageName;
 import org.benchleaf.compose.part.HazardMaker;
-import org.benchleaf.compose.part.LabelMaker;
 import org.benchleaf.compose.part.RecipeMaker;
 import org.benchleaf.compose.part.Sheet;
 import org.benchleaf.compose.part.TimeWords;
@@ -30,13 +28,11 @@ import org.benchleaf.derive.classes.PieceSize;
 import org.benchleaf.derive.figure.Preparation;
 import org.benchleaf.model.ClassStores;
 import org.benchleaf.model.Part;
-import org.benchleaf.model.Recipe;
 import org.benchleaf.model.Reference;
 import org.benchleaf.model.SheetMaking;
 import org.benchleaf.page.Block;
 import org.benchleaf.page.Fact;
 import org.benchleaf.page.Facts;
-import org.benchleaf.page.LabelSheet;
 import org.benchleaf.page.Page;
 import org.benchleaf.page.Section;
 import org.benchleaf.page.Table;
@@ -54,7 +50,6 @@ public final class ClassPreparationPage implements ClassPageMaker {
     /** A constant, the lightest sheet that a balance is fine enough for, with the step in which it counts, the coarsest first. */
     private static final Map<String, Quantity> BALANCES = new TreeMap<>(Map.of("balance-1-lightest", Quantity.of(0.1, Unit.GRAM),
             "balance-2-lightest", Quantity.of(0.01, Unit.GRAM), "balance-3-lightest", Quantity.of(0.001, Unit.GRAM)));
-    private static final String RINSE_BOTTLE = "rinse bottle";
     private static final String RACK = "drying rack";
 
     private static final Map<PieceSize.Bound, String> SIZES = Map.of(PieceSize.Bound.EXACTLY, "class.size",
@@ -87,8 +82,6 @@ public final class ClassPreparationPage implements ClassPageMaker {
         sheet.add(new Section("waste", words.say("class.waste"), Optional.of(words.say("class.waste-lead")),
                 List.of(waste(sheet, desk))));
         sheet.add(desk.papers(sheet));
-        sheet.add(new Section("labels", words.say("prepare.labels"), Optional.of(words.say("prepare.labels-lead")),
-                List.of(labels(sheet, desk))));
         return desk.finish(sheet, NAME);
     }
 
@@ -214,7 +207,7 @@ public final class ClassPreparationPage implements ClassPageMaker {
                 ? sheet.words().say("class.too-late", "what", moment) : moment;
     }
 
-    private static ClassSupplies.Filling filling(ClassDesk desk, String solution) {
+    static ClassSupplies.Filling filling(ClassDesk desk, String solution) {
         return desk.plan().supplies().vessels().stream().filter(one -> one.solution().equals(solution)).findFirst().orElseThrow();
     }
 
@@ -452,7 +445,7 @@ public final class ClassPreparationPage implements ClassPageMaker {
     }
 
     /** What making the practice sheets uses up and the table of waste does not hold yet, such as wax: how much at most, where it goes. */
-    private record Left(String id, Quantity atMost, String where) {
+    record Left(String id, Quantity atMost, String where) {
     }
 
     private static List<List<RichText>> ofPracticeSheets(Sheet sheet, ClassDesk desk) {
@@ -462,7 +455,7 @@ public final class ClassPreparationPage implements ClassPageMaker {
                 .map(RichText::of).toList()).toList();
     }
 
-    private static Stream<Left> leftOfPracticeSheets(Sheet sheet, ClassDesk desk) {
+    static Stream<Left> leftOfPracticeSheets(Sheet sheet, ClassDesk desk) {
         HazardMaker hazards = new HazardMaker(sheet, desk.desk());
         Map<String, String> collected = collected(sheet, desk);
         return desk.plan().supplies().practice().stream().filter(item -> item.kind() == ClassSupplies.Kind.MATERIAL)
@@ -491,58 +484,5 @@ public final class ClassPreparationPage implements ClassPageMaker {
     private static List<RichText> wasteRow(Words words, String kind, String from, String amount, String in) {
         return List.of(RichText.of(words.say(kind)), RichText.of(from), RichText.of(amount), RichText.of(in),
                 RichText.of(words.say(kind + "-where")));
-    }
-
-    /** How many beakers of a bath are made for the trials of the practice sheets. */
-    private static int beakers(ClassDesk desk, String solution) {
-        return desk.plan().duties().stream().filter(duty -> duty.kind() == Duty.Kind.BATH_FOR_A_TRIAL && duty.with().containsKey(solution))
-                .mapToInt(Duty::count).sum();
-    }
-
-    /** The label of the bottle out of which electrodes are rinsed, with the water of the bath; none where none is laid out. */
-    private static Stream<LabelSheet.Label> rinseBottle(Sheet sheet, ClassDesk desk, LabelMaker maker) {
-        Stream<String> waters = desk.plan().preparations().stream()
-                .flatMap(one -> desk.desk().treatment().solution(one.solution()).stream())
-                .flatMap(solution -> solution.recipe() instanceof Recipe.Adjust adjust ? Stream.of(adjust.liquid()) : Stream.empty())
-                .limit(1);
-        return waters.flatMap(water -> desk.plan().supplies().layOut().stream().filter(item -> item.id().equals(RINSE_BOTTLE))
-                .flatMap(item -> Collections.nCopies(meters(item), maker.filled(onTheBench(sheet, item), water,
-                        Quantity.of(1, Unit.LITRE))).stream()));
-    }
-
-    /** The labels of beakers into which the stock of a bath is poured, one at each meter, and of the stock that is diluted for a trial. */
-    private static Stream<LabelSheet.Label> stockBeakers(Sheet sheet, ClassDesk desk, LabelMaker maker) {
-        Quantity beaker = Quantity.of(100, Unit.MILLILITRE);
-        int meters = desk.plan().supplies().layOut().stream().filter(item -> item.id().equals(RINSE_BOTTLE))
-                .mapToInt(ClassPreparationPage::meters).sum();
-        return desk.bathsMadeInTrays().stream().flatMap(made -> {
-            Recipe.Adjust adjust = (Recipe.Adjust) desk.desk().treatment().solution(made.solution()).orElseThrow().recipe();
-            Stream<LabelSheet.Label> poured = Collections.nCopies(meters, maker.filled(sheet.words().say("class.stock-beaker"),
-                    adjust.with(), beaker)).stream();
-            return beakers(desk, made.solution()) == 0 ? poured : Stream.concat(poured, Stream.of(maker.filled(
-                    sheet.words().say("class.stock-diluted"), adjust.with(), beaker)));
-        });
-    }
-
-    private static int meters(ClassSupplies.LaidOut bottle) {
-        return bottle.all().map(all -> (int) all.value()).orElse(1);
-    }
-
-    /** As many labels as vessels, each solution's together, then those of what is collected. */
-    private static LabelSheet labels(Sheet sheet, ClassDesk desk) {
-        Map<Preparation, Integer> times = new LinkedHashMap<>();
-        desk.plan().preparations().forEach(one -> times.put(one, filling(desk, one.solution()).labels() + beakers(desk, one.solution())));
-        LabelMaker maker = new LabelMaker(sheet, desk.desk());
-        Map<String, Reference.WasteKind> kinds = desk.desk().library().reference().waste();
-        List<LabelSheet.Label> waste = new ArrayList<>();
-        desk.plan().supplies().waste().forEach(one -> one.cans().ifPresent(cans -> waste.addAll(Collections.nCopies(
-                (int) cans.value().value(), maker.waste(one.kind().map(kinds::get).map(Reference.WasteKind::name).orElseThrow(),
-                        one.solutions(), one.can().orElseThrow().holds())))));
-        desk.plan().supplies().buffers().ifPresent(any -> waste.add(maker.waste(sheet.words().say("class.waste-buffers"), List.of(),
-                sheet.library().formulary().constant("buffer-portion").value())));
-        leftOfPracticeSheets(sheet, desk).forEach(left -> waste.add(maker.waste(sheet.words().say("class.waste-practice"),
-                List.of(left.id()), left.atMost())));
-        Stream.concat(rinseBottle(sheet, desk, maker), stockBeakers(sheet, desk, maker)).forEach(waste::add);
-        return maker.make(times, waste);
     }
 }

@@ -40,8 +40,8 @@ public final class SearchIndex {
             Map.entry("rules", 5), Map.entry("class-preparation", 5), Map.entry("class-stations", 5), Map.entry("class-orders", 5),
             Map.entry("class-assessment", 5), Map.entry("class-record", 5), Map.entry("writing", 3), Map.entry("writing-file", 3));
     private static final int USUAL_RANK = 10;
-    /** Pages that only lead to others, and the search itself. */
-    private static final Set<String> NOT_FOUND = Set.of("search", "glossary");
+    /** Pages that only lead to others, labels that say what another page says, and the search itself. */
+    private static final Set<String> NOT_FOUND = Set.of("search", "glossary", "class-labels");
 
     /** What the lines of one kind of page share. */
     private record LineKind(String label, int rank) {
@@ -81,7 +81,7 @@ public final class SearchIndex {
         pages.stream().filter(entry -> !NOT_FOUND.contains(entry.kind())).forEach(entries::add);
         library.glossary().forEach(term -> entries.add(ofTerm(term, library, language)));
         SharedWords shared = SharedWords.of(entries);
-        entries.addAll(ofCases);
+        ofCases.stream().filter(entry -> !NOT_FOUND.contains(entry.kind())).forEach(entries::add);
         List<LineKind> kinds = entries.stream().map(LineKind::of).distinct().toList();
         List<List<String>> parts = parts(entries.stream().map(entry -> line(entry, kinds, shared)).toList(),
                 bytes(head(entries.size(), kinds, shared)));
