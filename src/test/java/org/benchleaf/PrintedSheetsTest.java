@@ -41,6 +41,7 @@ class PrintedSheetsTest {
     private static final String STEPS = CASE + "steps";
     private static final String PREPARATION = CASE + "preparation";
     private static final String STATIONS = CASE + "class-spring-stations";
+    private static final String LABELS = CASE + "class-spring-labels";
     /** Ten dots a millimetre. */
     private static final float DOTS_PER_INCH = 254;
     private static final int DARK = 128;
@@ -91,7 +92,7 @@ class PrintedSheetsTest {
 
     /** Held against veraPDF, the checker of the PDF Association, for ISO 14289-1 and ISO 19005-2. */
     @ParameterizedTest
-    @ValueSource(strings = {STEPS, PREPARATION, STATIONS})
+    @ValueSource(strings = {STEPS, PREPARATION, STATIONS, LABELS})
     void a_sheet_is_sound_for_the_checker_of_its_standards(String page) throws IOException {
         byte[] file = Files.readAllBytes(sheet(site, page));
         assertThat(isSound(file, PDFAFlavour.PDFUA_1)).as("PDF/UA-1").isTrue();
@@ -141,7 +142,7 @@ class PrintedSheetsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {STEPS, PREPARATION, STATIONS})
+    @ValueSource(strings = {STEPS, PREPARATION, STATIONS, LABELS})
     void a_sheet_says_what_its_page_says(String page) throws IOException {
         String text = read(sheet(site, page));
         List<String> said = said(site.resolve(page + ".html"));

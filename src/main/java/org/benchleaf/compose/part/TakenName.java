@@ -24,7 +24,7 @@ public final class TakenName {
     private static final String SHEET = "-sheet.pdf";
     private static final String SHEET_PICTURES = "-sheet-with-pictures.pdf";
     private static final Set<String> SHEETS = Set.of("steps.html", "preparation.html");
-    private static final List<String> CLASS_SHEETS = List.of("-stations.html", "-preparation.html");
+    private static final List<String> CLASS_SHEETS = List.of("-stations.html", "-preparation.html", "-labels.html");
     private static final String TAKEN = "taken-";
     private static final Pattern BUNDLE = Pattern.compile(TAKEN + "([a-z-]++)\\.(?:epub|zip)");
     private static final List<String> WHOLE = List.of(WORDS, PICTURES, SHEET, SHEET_PICTURES);
@@ -87,7 +87,7 @@ public final class TakenName {
         return cut(first, CaseFiles.inFolder(first)) + TAKEN + kinds.stream().map(Kind::word).collect(Collectors.joining("-")) + ending;
     }
 
-    /** Whether a page is a sheet that is worked from on paper: of steps, of preparation, of a station. */
+    /** Whether a page is a sheet that is worked from on paper: of steps, of preparation, of a station, of labels. */
     public static boolean isSheet(String page) {
         String name = CaseFiles.inFolder(page);
         return SHEETS.contains(name) || name.startsWith(Paths.OF_CLASS) && CLASS_SHEETS.stream().anyMatch(name::endsWith);
