@@ -58,8 +58,9 @@ class ClassGuessesTest {
     /** Each thing of which nobody knew how, when or by whom it is done. */
     @ParameterizedTest
     @ValueSource(strings = {"number of its station", "one to spare takes its place", "It is not renewed", "stay closed until the class",
-        "95–105 %", "pH 0.05", "beside each meter", "ten times", "the day before", "the technician collects the sprayers",
-        "storage solution", "within 5 % of what the standard tells", "used standard and all rinsings go with",
+        "95–105 %", "pH 0.05", "the technician stands a labelled beaker", "ten times", "the day before",
+        "the technician collects the sprayers", "storage solution", "within 5 % of what the standard tells",
+        "used standard and all rinsings go with",
         "in a plastic bag that closes", "the technician and the supervisor move it", "just above the temperature at which the wax melts"})
     void the_preparation_sheet_tells_how_work_around_the_class_is_done(String told) {
         assertThat(text(page("spring-course-preparation.html").getElementById("class-notes"))).contains(told);

@@ -23,7 +23,8 @@ public final class StationDrawing {
     /** On which a wet sheet lies on its carrier. */
     private static final String PANEL = "draining-board";
     private static final int IN_A_ROW = 4;
-    private static final int CELL = DrawingPen.WIDTH / IN_A_ROW;
+    /** What has no number in the list stands with its name, which needs more room. */
+    private static final int NAMED_IN_A_ROW = 2;
     private static final int ROW = 64;
     private static final int HEAD = 22;
 
@@ -81,14 +82,14 @@ public final class StationDrawing {
         }
         Words words = sheet.words();
         DrawingPen pen = new DrawingPen();
-        int y = side(pen, 0, words.say("drawing.station-wet"), wet);
+        int y = side(pen, 0, words.say("drawing.station-wet"), wet, IN_A_ROW);
         if (!wet.isEmpty() && !dry.isEmpty()) {
             pen.line("web", 0, y, DrawingPen.WIDTH, y);
         }
-        int below = side(pen, y, words.say("drawing.station-dry"), dry);
+        int below = side(pen, y, words.say("drawing.station-dry"), dry, IN_A_ROW);
         if (!ofAll.isEmpty()) {
             pen.line("web", 0, below, DrawingPen.WIDTH, below);
-            side(pen, below, words.say("drawing.station-shared"), ofAll);
+            side(pen, below, words.say("drawing.station-shared"), ofAll, NAMED_IN_A_ROW);
         }
         List<String> told = new ArrayList<>();
         told(words.say("drawing.station-wet"), wet).ifPresent(told::add);
@@ -104,18 +105,19 @@ public final class StationDrawing {
     }
 
     /** Draws what lies on one side and returns the height below it. */
-    private static int side(DrawingPen pen, int top, String name, List<Seen> things) {
+    private static int side(DrawingPen pen, int top, String name, List<Seen> things, int inARow) {
         if (things.isEmpty()) {
             return top;
         }
+        int cell = DrawingPen.WIDTH / inARow;
         pen.words(2, top + 15, name);
         for (int i = 0; i < things.size(); i++) {
-            int x = CELL * (i % IN_A_ROW);
-            int y = top + HEAD + ROW * (i / IN_A_ROW);
-            things.get(i).thing().draw(pen, x + (CELL - DrawnThing.FIELD) / 2, y, 1);
-            pen.label(x + CELL / 2.0, y + DrawnThing.FIELD + 14, things.get(i).label());
+            int x = cell * (i % inARow);
+            int y = top + HEAD + ROW * (i / inARow);
+            things.get(i).thing().draw(pen, x + (cell - DrawnThing.FIELD) / 2, y, 1);
+            pen.label(x + cell / 2.0, y + DrawnThing.FIELD + 14, things.get(i).label());
         }
-        return top + HEAD + ROW * ((things.size() + IN_A_ROW - 1) / IN_A_ROW);
+        return top + HEAD + ROW * ((things.size() + inARow - 1) / inARow);
     }
 
     /** A bath whose tray is on no list stands in the sink, in a tray of the studio's. */

@@ -24,7 +24,8 @@ class TakingOffTest {
     @Test
     void it_is_told_with_what_and_which_colour_test_stands_against_it() {
         assertThat(told("tide-table")).singleElement().asString().startsWith("Wheat starch paste, to take it off: Moisture, given slowly.")
-                .contains("Water: an ink or a colour of this sheet moved in it when it was tested").endsWith("not on record.");
+                .contains("Water: an ink or a colour of this sheet moved in it when it was tested")
+                .endsWith("Whether it was tried on this sheet is not told.");
         assertThat(told("flood-poster")).singleElement().asString()
                 .contains("A moderate amount of moisture. [", "Water: an ink or a colour of this sheet moved in it");
     }
