@@ -5,7 +5,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.IntStream;
 
 /** Finds the words that a mistyped one may have been meant for. */
 public final class Nearest {
@@ -68,11 +67,17 @@ public final class Nearest {
             return Integer.MAX_VALUE;
         }
         int[] beforeThat = new int[b.length() + 1];
-        int[] before = IntStream.rangeClosed(0, b.length()).toArray();
+        int[] before = new int[b.length() + 1];
+        for (int j = 0; j <= b.length(); j++) {
+            before[j] = j;
+        }
         int fewestBefore = 0;
         for (int i = 1; i <= a.length(); i++) {
             int[] row = row(a, b, i, before, beforeThat);
-            int fewest = IntStream.of(row).min().orElseThrow();
+            int fewest = i;
+            for (int slips : row) {
+                fewest = Math.min(fewest, slips);
+            }
             // A swap reaches back over one row, so two must be beyond what is of interest.
             if (Math.min(fewest, fewestBefore) > most) {
                 return Integer.MAX_VALUE;

@@ -30,6 +30,11 @@ record PageWeight(WrittenPage page, long html, long css, long js, int requests, 
     private static final long MOST_HTML = 34_000;
     /** The same in another language: letters beyond ASCII take two bytes each, and what is not translated is marked. */
     private static final long MOST_TRANSLATED_HTML = 42_000;
+    /**
+     * The sheets of six stations in one page, in letters of two bytes: each is longer than the 32 kB over which packing finds again
+     * what stood before (RFC 1951, 2), so that it packs them as six different ones.
+     */
+    private static final long MOST_TRANSLATED_STATIONS = 46_000;
     private static final long MOST_CSS = 12_000;
     private static final long MOST_JS = 20_000;
     private static final long MOST_SEARCH_JS = 100_000;
@@ -59,7 +64,8 @@ record PageWeight(WrittenPage page, long html, long css, long js, int requests, 
     /** Which budgets are broken; the number of requests counts where the whole page is loaded at once. */
     List<Fault> faults() {
         List<Fault> faults = new ArrayList<>();
-        over(faults, "HTML", html, page.has(".page--translated") ? MOST_TRANSLATED_HTML : MOST_HTML);
+        over(faults, "HTML", html, !page.has(".page--translated") ? MOST_HTML
+                : page.has(".page--class-stations") ? MOST_TRANSLATED_STATIONS : MOST_TRANSLATED_HTML);
         over(faults, "CSS", css, MOST_CSS);
         over(faults, "JS", js, page.has("[data-search]") ? MOST_SEARCH_JS : MOST_JS);
         over(faults, "all without pictures", withoutPictures(), page.has("[data-search]")
